@@ -1,0 +1,276 @@
+/**
+ * The engine as the model sees it: complete, in base SI units (m, kg, s, K, Pa, rad, J), every default filled in.
+ * A design file (src/design) becomes one of these at the edge; nothing below reads a design file.
+ */
+export interface Engine {
+  readonly name: string;
+  readonly train: CrankTrain;
+  readonly cylinder: CylinderDimensions;
+  readonly windows: Windows;
+  readonly ambient: Ambient;
+  readonly intake: Intake;
+  readonly blower: Blower;
+  readonly plenum: Plenum;
+  readonly passages: Passages;
+  readonly collectors: Collectors;
+  readonly charge: Charge;
+  readonly scavenging: Scavenging;
+  readonly combustion: Combustion;
+  readonly cylinderHeat: CylinderHeat;
+  readonly friction: Friction;
+  readonly wanted: Wanted;
+}
+
+export interface CrankTrain {
+  /** Half the master piston's stroke [m]. */
+  readonly crankRadius: number;
+  readonly masterRodLength: number;
+  /** Radius of the knuckle pins about the crank pin; 0 = plain rods on one pin [m]. */
+  readonly knuckleRadius: number;
+  readonly rows: readonly Row[];
+}
+
+export interface Row {
+  /** Angle of the row's crank throw, positive with the rotation [rad]. */
+  readonly throwAngle: number;
+  /** Angle of the row's housing, positive with the rotation [rad]. */
+  readonly staggerAngle: number;
+  /** Index in `cylinders` of the one that carries the master rod. */
+  readonly master: number;
+  readonly cylinders: readonly RowCylinder[];
+}
+
+export interface RowCylinder {
+  /** Axis angle psi in the row's frame, positive with the rotation [rad]. */
+  readonly axisAngle: number;
+  /** Angle gamma of the knuckle pin from the master rod's axis; unused for the master [rad]. */
+  readonly knuckleAngle: number;
+  /** Length of the articulated rod; unused for the master [m]. */
+  readonly rodLength: number;
+  /** Barrel raised (+) or lowered from the common height [m]. */
+  readonly barrelOffset: number;
+  /** Top edge of the exhaust windows moved away from (+) or towards the deck [m]. */
+  readonly exhaustTrim: number;
+  readonly transferTrim: number;
+  /** Spark before this cylinder's own top dead centre [rad]. */
+  readonly sparkAdvance: number;
+  /** Index of the collector it exhausts into. */
+  readonly collector: number;
+}
+
+export interface CylinderDimensions {
+  readonly bore: number;
+  /** Of the master cylinder, from the full stroke or from the trapped volume at exhaust closing. */
+  readonly compressionRatio: number;
+  readonly compressionRatioFrom: 'full stroke' | 'exhaust closing';
+  /** Crown edge below the deck at the master cylinder's top dead centre, no barrel offset [m]. */
+  readonly deckClearance: number;
+}
+
+export interface Windows {
+  readonly exhaust: readonly WindowGroup[];
+  readonly transfer: readonly WindowGroup[];
+  readonly exhaustDischarge: DirectionalCoefficient;
+  readonly transferDischarge: DirectionalCoefficient;
+}
+
+export interface DirectionalCoefficient {
+  readonly forward: number;
+  readonly backward: number;
+}
+
+/** Equal windows of one kind; several groups of one kind make main, boost and auxiliary windows. */
+export interface WindowGroup {
+  readonly count: number;
+  /** Width of one window, as `widthAlong` says, over bridges [m]. */
+  readonly width: number;
+  readonly widthAlong: 'chord' | 'bore circumference';
+  /** Total width of the bridges within one window [m]. */
+  readonly bridgeWidth: number;
+  /** Top edge: depth below the deck [m], or the master cylinder's crank angle at opening [rad]. */
+  readonly top:
+    | { readonly kind: 'depth'; readonly depth: number }
+    | { readonly kind: 'angle'; readonly opensAfterTdc: number };
+  /** Depth of the floor below the deck; null = flush with the crown at the master's bottom dead centre [m]. */
+  readonly floorDepth: number | null;
+  readonly cornerRadius: number;
+  /** Angle of the passage axis from the window's normal, in plan and in elevation [rad]. */
+  readonly planAngle: number;
+  readonly elevationAngle: number;
+}
+
+export interface Ambient {
+  readonly pressure: number;
+  readonly temperature: number;
+}
+
+/** A wall that holds a given temperature and exchanges heat with the gas beside it. */
+export interface WallPatch {
+  readonly area: number;
+  readonly temperature: number;
+  /** Hydraulic diameter for the Nusselt number [m]. */
+  readonly hydraulicDiameter: number;
+  /** Multiplier on the smooth-tube Nusselt number [-]. */
+  readonly enhancement: number;
+}
+
+export interface Intake {
+  readonly throttle: {
+    readonly kind: 'butterfly' | 'slide';
+    readonly bore: number;
+    /** Shaft diameter over bore; butterfly only. */
+    readonly shaftRatio: number;
+    /** Plate angle at the closed stop; butterfly only [rad]. */
+    readonly closedAngle: number;
+    /** Share of the bore area that stays open when closed [-]. */
+    readonly leakShare: number;
+    readonly dischargeCoefficient: number;
+  };
+  /** Fixed restrictor ahead of the throttle, or null. */
+  readonly restrictor: { readonly bore: number; readonly dischargeCoefficient: number } | null;
+  /** Gas between throttle and blower. */
+  readonly boxVolume: number;
+  readonly boxWall: WallPatch;
+}
+
+export interface GearStage {
+  readonly driverTeeth: number;
+  readonly drivenTeeth: number;
+  readonly efficiency: number;
+}
+
+export interface Blower {
+  readonly count: number;
+  /** Theoretical volume of one blower per turn of its rotors [m^3]. */
+  readonly displacement: number;
+  /** Stages from crank to rotor; rotor speed = crank speed * product(driver / driven). */
+  readonly gears: readonly GearStage[];
+  readonly lobes: number;
+  /** Helix twist of a rotor over its length [rad]; 0 = straight. */
+  readonly helixAngle: number;
+  /** Amplitude of the delivery ripple of straight rotors, share of the mean [-]. */
+  readonly rippleDepth: number;
+  /** Clearance area of one blower, discharge side to inlet side [m^2]. */
+  readonly clearanceArea: number;
+  readonly clearanceDischarge: number;
+  /** Rotor tip diameter, for tip speed [m]. */
+  readonly tipDiameter: number;
+  /** Of bearings and timing gears on the fluid work [-]. */
+  readonly mechanicalEfficiency: number;
+  /** Constant drag torque at each rotor-pair shaft [N m]. */
+  readonly dragTorque: number;
+  /** Share of the fluid work that the casing gives away [-]. */
+  readonly casingHeatShare: number;
+  readonly maxTipSpeed: number;
+  /** Rotor speed limit [rad/s]. */
+  readonly maxSpeed: number;
+}
+
+export interface Plenum {
+  readonly volume: number;
+  readonly wall: WallPatch;
+  /** Relief valve to ambient, or null. Opens linearly from cracking to full-open pressure difference. */
+  readonly relief: {
+    readonly crackingPressure: number;
+    readonly fullOpenPressure: number;
+    readonly area: number;
+    readonly dischargeCoefficient: number;
+  } | null;
+}
+
+/** One transfer passage for each cylinder. */
+export interface Passages {
+  readonly volume: number;
+  /** Area where the passage leaves the plenum [m^2]. */
+  readonly entryArea: number;
+  readonly entryDischarge: DirectionalCoefficient;
+  readonly wall: WallPatch;
+}
+
+export interface Collector {
+  readonly volume: number;
+  readonly outletArea: number;
+  readonly outletDischarge: DirectionalCoefficient;
+  readonly wall: WallPatch;
+}
+export type Collectors = readonly Collector[];
+
+export interface Charge {
+  /** Key of a fuel in src/sim/gas/fuels.ts. */
+  readonly fuel: string;
+  /** Air/fuel ratio over stoichiometric [-]. */
+  readonly lambda: number;
+  /** Oil in the fuel, share by volume [-]. */
+  readonly oilShare: number;
+  /** Share of the fuel that evaporates in the tract from the heat of the air itself, before saturation limits it [-]. */
+  readonly evaporatedShare: number;
+}
+
+export interface Scavenging {
+  readonly law:
+    | { readonly kind: 'perfect mixing' }
+    | { readonly kind: 'perfect displacement' }
+    /** Displacement until the cylinder holds `displacedShare` of fresh charge, then mixing. */
+    | { readonly kind: 'displacement then mixing'; readonly displacedShare: number }
+    /** Purity of what leaves, at equally weighted purities of what is inside; both from 0 to 1, rising. */
+    | { readonly kind: 'table'; readonly inside: readonly number[]; readonly leaving: readonly number[] };
+  /** Share of the transfer inflow that passes straight to the exhaust while both windows flow [-]. */
+  readonly shortCircuitShare: number;
+  /** Width over which a jump of the law is spread, in purity inside [-]. */
+  readonly smoothing: number;
+}
+
+export interface Combustion {
+  readonly enabled: boolean;
+  readonly wiebeA: number;
+  readonly wiebeM: number;
+  /** Ignition delay and burn duration at the reference state [rad]. */
+  readonly delay: number;
+  readonly duration: number;
+  /** Speed at which delay and duration are stated [rad/s], and the exponent of the speed. */
+  readonly referenceSpeed: number;
+  readonly speedExponent: number;
+  /** Residual mass fraction, unburned temperature and pressure at which duration is stated. */
+  readonly referenceResidual: number;
+  readonly referenceTemperature: number;
+  readonly referencePressure: number;
+  /** duration ~ (laminar speed / reference laminar speed)^-exponent. */
+  readonly flameSpeedExponent: number;
+  /** Share of the fuel that takes part at low residual [-]. */
+  readonly completeness: number;
+  /** Residual mass fraction from which a misfire is flagged, and width over which burning fades around it. */
+  readonly misfireResidual: number;
+  readonly misfireWidth: number;
+}
+
+export interface CylinderHeat {
+  /** Annand: multiplier a, exponent b, radiation constant c [W/(m^2 K^4)]. */
+  readonly annandA: number;
+  readonly annandB: number;
+  readonly annandC: number;
+  /** Crown area over bore area, head area over bore area [-]. */
+  readonly crownAreaRatio: number;
+  readonly headAreaRatio: number;
+  readonly crownTemperature: number;
+  readonly headTemperature: number;
+  readonly linerTemperature: number;
+}
+
+export interface Friction {
+  /** FMEP = a + b p_max + c c_m + d N^2: [Pa], [-], [Pa s/m], [Pa s^2/rad^2]. */
+  readonly constant: number;
+  readonly peakPressureFactor: number;
+  readonly pistonSpeedFactor: number;
+  readonly speedSquaredFactor: number;
+  /** Efficiency of the output gears, crank to propeller [-]. */
+  readonly outputGearEfficiency: number;
+}
+
+export interface Wanted {
+  readonly deliveryRatio: number;
+  readonly crankingSpeed: number;
+  readonly minSpeed: number;
+  readonly maxSpeed: number;
+  /** The speed at which the design is shown first [rad/s]. */
+  readonly speed: number;
+}
