@@ -1,0 +1,57 @@
+/**
+ * Screenshots for people to look at: every page, light and dark, at several widths, into .shots/.
+ * With --readme it also refreshes docs/umbel.png.
+ */
+import { mkdirSync } from 'node:fs';
+import { chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
+import { findBrowser, launchOptions } from './find-browser.ts';
+import { serveBuild } from './serve-build.ts';
+
+const sizes = [
+  { width: 390, height: 844 },
+  { width: 768, height: 1024 },
+  { width: 1440, height: 900 },
+  { width: 2560, height: 1440 },
+];
+const schemes = ['light', 'dark'] as const;
+const pages = [{ name: 'first', hash: '' }];
+
+interface Shot {
+  readonly url: string;
+  readonly path: string;
+  readonly scheme: (typeof schemes)[number];
+  readonly size: { readonly width: number; readonly height: number };
+  readonly fullPage: boolean;
+}
+
+async function take(browser: Browser, shot: Shot): Promise<void> {
+  const page = await browser.newPage({
+    viewport: shot.size,
+    colorScheme: shot.scheme,
+    reducedMotion: 'reduce',
+  });
+  await page.goto(shot.url);
+  await page.locator('main[data-settled="true"]').waitFor({ timeout: 120_000 });
+  await page.screenshot({ path: shot.path, fullPage: shot.fullPage });
+  await page.close();
+  process.stdout.write(`${shot.path}\n`);
+}
+
+const served = await serveBuild(0);
+const browser = await chromium.launch(launchOptions(findBrowser()));
+mkdirSync('.shots', { recursive: true });
+for (const { name, hash } of pages) {
+  for (const size of sizes) {
+    for (const scheme of schemes) {
+      const path = `.shots/${name}-${size.width}-${scheme}.png`;
+      await take(browser, { url: `${served.url}${hash}`, path, scheme, size, fullPage: true });
+    }
+  }
+}
+if (process.argv.includes('--readme')) {
+  const size = { width: 1440, height: 900 };
+  await take(browser, { url: served.url, path: 'docs/umbel.png', scheme: 'light', size, fullPage: false });
+}
+await browser.close();
+await served.close();
