@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import type { Charge } from '../../../src/sim/engine.ts';
+import { ELEMENTS } from '../../../src/sim/gas/elements.ts';
+import { liquidEnthalpy } from '../../../src/sim/gas/fuel.ts';
+import type { DesignMixture } from '../../../src/sim/gas/mixture.ts';
+import { designMixture } from '../../../src/sim/gas/mixture.ts';
+import { enthalpy } from '../../../src/sim/gas/polynomial.ts';
+
+const ambient = { pressure: 101_325, temperature: 293.15 };
+const petrolCharge: Charge = { fuel: 'petrol', lambda: 0.9, oilShare: 0.02, evaporatedShare: 0.5 };
+
+function solved(changes: Partial<Charge>): DesignMixture {
+  const outcome = designMixture({ ...petrolCharge, ...changes }, ambient);
+  if (!outcome.ok) throw new Error(outcome.faults.map((f) => f.message).join('; '));
+  return outcome.value;
+}
+const cases: Partial<Charge>[] = [
+  {},
+  { lambda: 0.7 },
+  { lambda: 1 },
+  { lambda: 1.3, oilShare: 0 },
+  { fuel: 'methanol', lambda: 0.8, oilShare: 0.05 },
+  { fuel: 'ethanol', lambda: 1.1 },
+  { fuel: 'isooctane', oilShare: 0 },
+];
+
+describe('designMixture', () => {
+  it('conserves every element when air and fuel vapour become products, rich and lean', () => {
+    for (const change of cases) {
+      const { constituents, airFuelRatio } = solved(change);
+      const [air, fuel, products] = constituents;
+      for (const element of ELEMENTS) {
+        const before = airFuelRatio * air.elements[element] + fuel.elements[element];
+        const after = (airFuelRatio + 1) * products.elements[element];
+        expect(Math.abs(after - before)).toBeLessThan(1e-10 * (airFuelRatio + 1) * 40);
+      }
+    }
+  });
+
+  it('releases the heating value less what the CO and H2 keep, at 298.15 K to 1e-9', () => {
+    for (const change of cases) {
+      const { constituents, fuel, airFuelRatio, heatingValue, unburnedEnergy } = solved(change);
+      const [air, , products] = constituents;
+      const released =
+        airFuelRatio * enthalpy(air, 298.15) +
+        liquidEnthalpy(fuel, 298.15) -
+        (airFuelRatio + 1) * enthalpy(products, 298.15);
+      expect(Math.abs(released / (heatingValue - unburnedEnergy) - 1)).toBeLessThan(1e-9);
+    }
+  });
+
+  it('leaves 22 % of isooctane in CO and H2 at an equivalence ratio of 1.2 and none when lean', () => {
+    // From the water-gas root: 2.91 CO x 283.0 + 1.26 H2 x 241.8 kJ over 5100 kJ per mole of vapour.
+    const rich = solved({ fuel: 'isooctane', lambda: 1 / 1.2, oilShare: 0 });
+    expect(rich.unburnedEnergy / (rich.heatingValue + rich.fuel.latentHeat)).toBeCloseTo(0.221, 2);
+    expect(solved({ lambda: 1.1 }).unburnedEnergy).toBe(0);
+  });
+
+  it('puts lambda times the stoichiometric ratio of air to each kilogram of fuel', () => {
+    const { airFuelRatio, stoichiometricAirFuelRatio } = solved({ lambda: 0.85 });
+    expect(airFuelRatio).toBeCloseTo(0.85 * stoichiometricAirFuelRatio, 12);
+  });
+
+  it('names every wrong field with its value and what is allowed', () => {
+    const outcome = designMixture(
+      { fuel: 'coal', lambda: 0.9, oilShare: -0.1, evaporatedShare: NaN },
+      ambient,
+    );
+    expect(outcome.ok ? [] : outcome.faults).toEqual([
+      { path: 'charge.fuel', message: 'fuel is coal; allowed: petrol, isooctane, methanol, ethanol' },
+      { path: 'charge.oilShare', message: 'oilShare is -0.1; allowed: 0 to below 1' },
+      { path: 'charge.evaporatedShare', message: 'evaporatedShare is NaN; allowed: 0 to 1' },
+    ]);
+  });
+
+  it('refuses a mixture that would leave soot, and one without an end', () => {
+    for (const lambda of [0.2, NaN, Infinity]) {
+      const outcome = designMixture({ ...petrolCharge, lambda }, ambient);
+      expect(outcome.ok ? '' : outcome.faults[0].message).toMatch(/^lambda is .*; allowed: above 0\.34/);
+    }
+  });
+});
