@@ -1,0 +1,50 @@
+/**
+ * The whole contract between the page and the workers: plain data in, values out. An expected failure is a reply
+ * like any other; only a bug throws.
+ */
+import type { Engine } from '../sim/engine.ts';
+import type { Fault } from '../sim/outcome.ts';
+import type { PointResult } from '../sim/results/point-result.ts';
+
+/** Where on its map an engine is to run: crank speed [rad/s] and throttle, 0 shut to 1 open [-]. */
+export interface Operating {
+  readonly speed: number;
+  readonly throttle: number;
+}
+
+export interface PointRequest {
+  /** Never used twice by one client: a reply or a report belongs to the request of the same number. */
+  readonly runId: number;
+  readonly engine: Engine;
+  /** Equal numbers promise equal engines, so that a worker can keep the model it built last. */
+  readonly engineId: number;
+  readonly operating: Operating;
+}
+
+/** The result's traces arrive by transfer: whoever gets the reply owns them. */
+export type PointReply =
+  | { readonly runId: number; readonly status: 'solved'; readonly result: PointResult }
+  | { readonly runId: number; readonly status: 'dropped'; readonly reason: string }
+  | {
+      readonly runId: number;
+      readonly status: 'refused';
+      readonly reason: string;
+      readonly faults: readonly Fault[];
+    }
+  | { readonly runId: number; readonly status: 'broken'; readonly reason: string };
+
+/** Said between turns: periods stepped so far, and the largest relative change over the last one. */
+export interface TurnReport {
+  readonly runId: number;
+  readonly cycle: number;
+  readonly change: number;
+}
+
+/** What a worker offers. The remote side of each method returns a promise. */
+export interface SimService {
+  /** Where reports between turns go; once per worker. */
+  watch(listener: (report: TurnReport) => void): void;
+  solve(request: PointRequest): Promise<PointReply>;
+  /** Ends a run at its next turn; it then replies `dropped`. A run that is unknown or over is no fault. */
+  drop(runId: number): void;
+}

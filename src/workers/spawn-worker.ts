@@ -1,0 +1,23 @@
+import * as Comlink from 'comlink';
+import type { SimService } from './api.ts';
+import type { SpawnWorker } from './worker-pool.ts';
+
+/** Starts a real worker. The only place that knows of `Worker`. */
+export const spawnWorker: SpawnWorker = (events) => {
+  const worker = new Worker(new URL('./sim.worker.ts', import.meta.url), {
+    type: 'module',
+    name: 'umbel model',
+  });
+  worker.addEventListener('error', (event) => {
+    event.preventDefault();
+    events.onCrash(event.message || 'The worker stopped without saying why.');
+  });
+  worker.addEventListener('messageerror', () => events.onCrash('A reply could not be read.'));
+  const service = Comlink.wrap<SimService>(worker);
+  void service.watch(Comlink.proxy((report) => events.onTurn(report)));
+  return {
+    solve: (request) => service.solve(request),
+    drop: (runId) => void service.drop(runId),
+    terminate: () => worker.terminate(),
+  };
+};

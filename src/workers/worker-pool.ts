@@ -1,0 +1,154 @@
+import type { PointReply, PointRequest, TurnReport } from './api.ts';
+
+/** A worker as the pool sees it; the browser's own is made in spawn-worker.ts, a test makes a fake. */
+export interface WorkerHandle {
+  solve(request: PointRequest): Promise<PointReply>;
+  drop(runId: number): void;
+  terminate(): void;
+}
+
+export interface WorkerEvents {
+  onTurn(report: TurnReport): void;
+  /** The worker is gone, and what it was doing with it. */
+  onCrash(reason: string): void;
+}
+
+export type SpawnWorker = (events: WorkerEvents) => WorkerHandle;
+
+/** Work that a person watches goes ahead of work in the background. */
+export type Urgency = 'now' | 'background';
+
+export interface Task {
+  readonly request: PointRequest;
+  readonly urgency: Urgency;
+  onTurn(report: TurnReport): void;
+  onReply(reply: PointReply): void;
+  /** Its worker crashed and the task starts again on a new one. */
+  onRetry(reason: string): void;
+}
+
+interface Slot {
+  worker: WorkerHandle;
+  task: Task | null;
+  /** Set when the running task gives way to an urgent one and must start again later. */
+  givesWay: boolean;
+}
+
+/**
+ * Hands tasks to a fixed number of workers. An urgent task waits for nobody: when all are busy, one background task
+ * gives way between turns and starts again afterwards. A crashed worker is replaced and its task tried once more.
+ */
+export class WorkerPool {
+  readonly #slots: Slot[] = [];
+  readonly #waiting: Record<Urgency, Task[]> = { now: [], background: [] };
+  readonly #crashedOnce = new WeakSet<Task>();
+  readonly #spawn: SpawnWorker;
+
+  constructor(spawn: SpawnWorker, size: number) {
+    this.#spawn = spawn;
+    for (let i = 0; i < size; i++) this.#slots.push(this.#newSlot());
+  }
+
+  get size(): number {
+    return this.#slots.length;
+  }
+
+  add(task: Task): void {
+    this.#waiting[task.urgency].push(task);
+    this.#handOut();
+  }
+
+  /** Takes the task back, waiting or running; its reply, if one still comes, is not passed on. */
+  drop(task: Task): void {
+    const queue = this.#waiting[task.urgency];
+    const place = queue.indexOf(task);
+    if (place >= 0) queue.splice(place, 1);
+    const slot = this.#slots.find((each) => each.task === task);
+    if (slot === undefined) return;
+    slot.task = null;
+    slot.worker.drop(task.request.runId);
+    this.#handOut();
+  }
+
+  close(): void {
+    for (const slot of this.#slots) slot.worker.terminate();
+    this.#slots.length = 0;
+    this.#waiting.now.length = 0;
+    this.#waiting.background.length = 0;
+  }
+
+  #newSlot(): Slot {
+    const slot: Slot = { worker: null as never, task: null, givesWay: false };
+    this.#start(slot);
+    return slot;
+  }
+
+  #start(slot: Slot): void {
+    const worker = this.#spawn({
+      onTurn: (report) => {
+        if (slot.worker === worker && slot.task?.request.runId === report.runId) slot.task.onTurn(report);
+      },
+      onCrash: (reason) => {
+        if (slot.worker === worker) this.#replace(slot, reason);
+      },
+    });
+    slot.worker = worker;
+  }
+
+  #handOut(): void {
+    for (const slot of this.#slots) {
+      if (slot.task !== null) continue;
+      const task = this.#waiting.now.shift() ?? this.#waiting.background.shift();
+      if (task === undefined) return;
+      this.#run(slot, task);
+    }
+    const yielding = this.#slots.filter((slot) => slot.givesWay).length;
+    for (let short = this.#waiting.now.length - yielding; short > 0; short--) {
+      const slot = this.#slots.find((each) => each.task?.urgency === 'background' && !each.givesWay);
+      if (slot === undefined || slot.task === null) return;
+      slot.givesWay = true;
+      slot.worker.drop(slot.task.request.runId);
+    }
+  }
+
+  #run(slot: Slot, task: Task): void {
+    slot.task = task;
+    slot.givesWay = false;
+    const worker = slot.worker;
+    worker.solve(task.request).then(
+      (reply) => {
+        if (slot.worker === worker && slot.task === task) this.#settle(slot, task, reply);
+      },
+      (error: unknown) => {
+        if (slot.worker === worker && slot.task === task) {
+          this.#replace(slot, error instanceof Error ? error.message : String(error));
+        }
+      },
+    );
+  }
+
+  #settle(slot: Slot, task: Task, reply: PointReply): void {
+    const gaveWay = slot.givesWay && reply.status === 'dropped';
+    slot.task = null;
+    slot.givesWay = false;
+    if (gaveWay) this.#waiting[task.urgency].unshift(task);
+    else task.onReply(reply);
+    this.#handOut();
+  }
+
+  #replace(slot: Slot, reason: string): void {
+    const { task } = slot;
+    slot.worker.terminate();
+    slot.task = null;
+    slot.givesWay = false;
+    this.#start(slot);
+    if (task !== null && this.#crashedOnce.has(task)) {
+      task.onReply({ runId: task.request.runId, status: 'broken', reason });
+    } else if (task !== null) {
+      this.#crashedOnce.add(task);
+      this.#waiting[task.urgency].unshift(task);
+      task.onRetry(reason);
+    }
+    this.#handOut();
+  }
+}
