@@ -1,0 +1,60 @@
+import { scaleLinear } from 'd3-scale';
+import type { ScaleLinear } from 'd3-scale';
+
+/** A column of figures; NaN and null are gaps. */
+export type Column = ArrayLike<number | null>;
+
+export type Domain = readonly [number, number];
+
+const usable = (value: number | null | undefined): value is number =>
+  value !== null && value !== undefined && Number.isFinite(value);
+
+/** Smallest and largest finite figure of all columns; null when there is none. */
+export function extentOf(columns: readonly Column[]): Domain | null {
+  let low = Infinity;
+  let high = -Infinity;
+  for (const column of columns) {
+    for (let i = 0; i < column.length; i++) {
+      const value = column[i];
+      if (!usable(value)) continue;
+      if (value < low) low = value;
+      if (value > high) high = value;
+    }
+  }
+  return low <= high ? [low, high] : null;
+}
+
+/**
+ * The stretch an axis shows for what there is: widened so that nothing lies on the edge, to take in `include`, and
+ * opened to a unit's width where all figures are the same. Without any figure it is 0 to 1.
+ */
+export function roomyDomain(extent: Domain | null, include: readonly number[] = [], margin = 0.05): Domain {
+  const all = [...(extent ?? []), ...include];
+  if (all.length === 0) return [0, 1];
+  const low = Math.min(...all);
+  const high = Math.max(...all);
+  if (low === high) {
+    const half = low === 0 ? 0.5 : Math.abs(low) / 10;
+    return [low - half, high + half];
+  }
+  const room = margin * (high - low);
+  return [include.includes(low) ? low : low - room, include.includes(high) ? high : high + room];
+}
+
+export const linearScale = (domain: Domain, range: Domain): ScaleLinear<number, number> =>
+  scaleLinear().domain(domain).range(range);
+
+/** Round values along an axis, about one for every `spacing_px`. */
+export function ticksAlong(scale: ScaleLinear<number, number>, spacing_px: number): number[] {
+  const [from, to] = scale.range() as [number, number];
+  return scale.ticks(Math.max(2, Math.floor(Math.abs(to - from) / spacing_px)));
+}
+
+const turnSteps_deg = [5, 10, 15, 30, 45, 60, 90, 180, 360, 720];
+
+/** Crank angles to mark over so many degrees, on steps that divide a turn, no closer than `spacing_px`. */
+export function turnTicks(span_deg: number, width_px: number, spacing_px: number): number[] {
+  const step = turnSteps_deg.find((each) => (each / span_deg) * width_px >= spacing_px) ?? span_deg;
+  const count = Math.floor(span_deg / step + 1e-9);
+  return Array.from({ length: count + 1 }, (_, index) => index * step);
+}

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { extentOf, linearScale, roomyDomain, ticksAlong, turnTicks } from '../../src/charts/scales.ts';
+
+describe('extentOf', () => {
+  it('spans the finite figures of all columns and passes over NaN, null and infinity', () => {
+    expect(extentOf([[3, NaN, 5], Float64Array.of(-1, Infinity), [null, 4]])).toEqual([-1, 5]);
+  });
+
+  it('is null without a finite figure', () => {
+    expect(extentOf([[], [NaN, null]])).toBeNull();
+  });
+});
+
+describe('roomyDomain', () => {
+  it('leaves 5 % beyond the figures but none beyond a value it was told to include', () => {
+    expect(roomyDomain([2, 10], [0])).toEqual([0, 10.5]);
+  });
+
+  it('opens about a single value, also about 0, and is 0 to 1 for nothing', () => {
+    expect(roomyDomain([5, 5])).toEqual([4.5, 5.5]);
+    expect(roomyDomain([0, 0])).toEqual([-0.5, 0.5]);
+    expect(roomyDomain(null)).toEqual([0, 1]);
+  });
+});
+
+describe('ticksAlong', () => {
+  it('marks round values, about one for every 50 px, upwards in pixels too', () => {
+    expect(ticksAlong(linearScale([0, 1], [200, 0]), 50)).toEqual([0, 0.2, 0.4, 0.6, 0.8, 1]);
+  });
+});
+
+describe('turnTicks', () => {
+  it('marks one turn every 30° on a wide chart and every 90° on a narrow one', () => {
+    expect(turnTicks(360, 1200, 60)).toHaveLength(13);
+    expect(turnTicks(360, 300, 60)).toEqual([0, 90, 180, 270, 360]);
+  });
+
+  it('ends on the last whole step of 4 turns', () => {
+    const ticks = turnTicks(1440, 400, 60);
+    expect(ticks[0]).toBe(0);
+    expect(ticks.at(-1)).toBe(1440);
+  });
+});
