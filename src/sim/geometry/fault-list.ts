@@ -1,0 +1,63 @@
+import type { Fault } from '../outcome.ts';
+import { deg, mm } from '../units.ts';
+
+/** A unit to show a value in: its symbol and its size in base SI. */
+export interface ShownUnit {
+  readonly symbol: string;
+  readonly size: number;
+}
+export const LENGTH: ShownUnit = { symbol: ' mm', size: mm };
+export const ANGLE: ShownUnit = { symbol: '°', size: deg };
+export const NUMBER: ShownUnit = { symbol: '', size: 1 };
+
+export interface Limits {
+  readonly above?: number;
+  readonly atLeast?: number;
+  readonly below?: number;
+  readonly atMost?: number;
+  readonly whole?: boolean;
+}
+
+/** Six significant digits, in the unit people use. */
+export const show = (value: number, unit: ShownUnit): string =>
+  `${Number((value / unit.size).toPrecision(6))}${unit.symbol}`;
+
+export const rowName = (rowIndex: number): string => `row ${String.fromCharCode(65 + rowIndex)}`;
+export const cylinderName = (rowIndex: number, cylinderIndex: number): string =>
+  `cylinder ${cylinderIndex + 1} of ${rowName(rowIndex)}`;
+
+/** Gathers what is wrong, so that all of it is told at once. */
+export class FaultList {
+  readonly faults: Fault[] = [];
+
+  get length(): number {
+    return this.faults.length;
+  }
+
+  add(path: string, message: string): void {
+    this.faults.push({ path, message });
+  }
+
+  /** Adds a fault unless `value` is finite and within the limits; returns whether it is. */
+  number(path: string, name: string, value: number, unit: ShownUnit, limits: Limits = {}): boolean {
+    const ok =
+      Number.isFinite(value) &&
+      value > (limits.above ?? -Infinity) &&
+      value >= (limits.atLeast ?? -Infinity) &&
+      value < (limits.below ?? Infinity) &&
+      value <= (limits.atMost ?? Infinity) &&
+      (!limits.whole || Number.isInteger(value));
+    if (!ok) this.add(path, `${name} is ${show(value, unit)}: it must be ${allowed(limits, unit)}`);
+    return ok;
+  }
+}
+
+function allowed(limits: Limits, unit: ShownUnit): string {
+  const parts: string[] = [];
+  if (limits.above !== undefined) parts.push(`above ${show(limits.above, unit)}`);
+  if (limits.atLeast !== undefined) parts.push(`at least ${show(limits.atLeast, unit)}`);
+  if (limits.below !== undefined) parts.push(`below ${show(limits.below, unit)}`);
+  if (limits.atMost !== undefined) parts.push(`at most ${show(limits.atMost, unit)}`);
+  const kind = limits.whole ? 'a whole number' : 'a finite number';
+  return parts.length > 0 ? `${kind} ${parts.join(' and ')}` : kind;
+}
