@@ -2,12 +2,10 @@
  * What one operating point yields. Base SI units; per cylinder and per turn unless named otherwise.
  * Definitions and formulas: docs/conventions.md. Arrays are owned by the result and never reused.
  */
-export interface PointResult {
+export interface SolvedPoint {
   readonly speed: number;
   readonly throttle: number;
-  readonly converged: boolean;
-  /** Why not, in words, when `converged` is false. */
-  readonly reason: string | null;
+  readonly converged: true;
   /** Turns of the crank in one period, and periods stepped to reach it. */
   readonly turnsPerPeriod: number;
   readonly cycles: number;
@@ -22,6 +20,20 @@ export interface PointResult {
   readonly notes: readonly Note[];
   readonly traces: Traces;
 }
+
+/** A point without an answer, and why, in words. It has no figures, so none can be shown by mistake. */
+export interface UnsolvedPoint {
+  readonly speed: number;
+  readonly throttle: number;
+  readonly converged: false;
+  readonly reason: string;
+  readonly turnsPerPeriod: number;
+  readonly cycles: number;
+  /** Largest relative change of any volume over the last whole period; null where there was none. */
+  readonly change: number | null;
+}
+
+export type PointResult = SolvedPoint | UnsolvedPoint;
 
 export interface Note {
   readonly kind: 'caution' | 'assumption' | 'misfire';

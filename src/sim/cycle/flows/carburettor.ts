@@ -1,0 +1,50 @@
+import type { EdgeFlows } from '../edge-flows.ts';
+import type { GasStates } from '../gas-states.ts';
+import type { FlowElement } from '../instant.ts';
+import type { Opening } from './orifices.ts';
+import { OrificeFlow } from './orifices.ts';
+
+/** What the carburettor adds to the air. */
+export interface CarburettorMixture {
+  /** Mass fractions of what leaves it forward. */
+  readonly fractions: readonly number[];
+  /** Fuel per kilogram of air [-]. */
+  readonly fuelPerAir: number;
+  /** Absolute enthalpy of the mixture per kilogram, after the evaporation that cools it [J/kg]. */
+  readonly enthalpy: number;
+}
+
+/**
+ * Throttle with a carburettor of constant mixture: air enters through the throttle, fuel joins in proportion while the
+ * flow runs inwards. Gas blown back carries what the inlet box holds.
+ */
+export class Carburettor implements FlowElement {
+  private readonly flow: OrificeFlow;
+
+  constructor(
+    private readonly opening: Opening,
+    private readonly mixture: CarburettorMixture,
+    gas: GasStates,
+    private readonly edges: EdgeFlows,
+  ) {
+    this.flow = new OrificeFlow(gas, edges);
+  }
+
+  setFlows(): void {
+    const { edges, opening, mixture } = this;
+    const { edge } = opening;
+    if (opening.forward === 0 && opening.backward === 0) {
+      edges.close(edge);
+      return;
+    }
+    if (!this.flow.set(edge, opening.forward, opening.backward, opening.smoothing)) return;
+    const share = 1 + mixture.fuelPerAir;
+    edges.massFlow[edge] *= share;
+    edges.slopeFrom[edge] *= share;
+    edges.slopeTo[edge] *= share;
+    const at = edge * edges.stride;
+    const n = edges.stride - 1;
+    for (let k = 0; k < n; k++) edges.carried[at + k] = mixture.fractions[k];
+    edges.carried[at + n] = mixture.enthalpy;
+  }
+}

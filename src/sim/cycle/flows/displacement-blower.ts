@@ -1,0 +1,68 @@
+import { rootsRipple } from '../../blower/roots-ripple.ts';
+import type { EdgeFlows } from '../edge-flows.ts';
+import type { GasStates } from '../gas-states.ts';
+import type { FlowElement, Instant, Source } from '../instant.ts';
+
+export interface DisplacementDrive {
+  /** Volume displaced by all blowers per radian of the crank, mean [m^3/rad]. */
+  readonly displacementPerRadian: number;
+  readonly lobes: number;
+  /** Rotor speed over crank speed [-]. */
+  readonly ratio: number;
+  /** Amplitude of the ripple after the helix has evened it; 0 where its phase is averaged [-]. */
+  readonly rippleDepth: number;
+  /** Share of the fluid work that the casing gives away [-]. */
+  readonly casingHeatShare: number;
+}
+
+/**
+ * A blower without internal compression: it carries gas of the inlet box's density at the displaced rate, and does the
+ * work of pushing it against the full pressure rise.
+ *
+ *   mdot = rho_in Vdot(theta),   W = Vdot (p_plenum - p_box), less the casing's share, into the plenum
+ *
+ * Records: fluid work, heat of the casing [W].
+ */
+export class DisplacementBlower implements FlowElement, Source {
+  readonly recordCount = 2;
+  recordAt = 0;
+  private work = 0;
+
+  constructor(
+    private readonly edge: number,
+    private readonly drive: DisplacementDrive,
+    private readonly instant: Instant,
+    private readonly gas: GasStates,
+    private readonly edges: EdgeFlows,
+  ) {}
+
+  /** Fluid torque that the blowers ask of the crank at the present instant, gears apart [N m]. */
+  get fluidTorque(): number {
+    return this.work / this.instant.omega;
+  }
+
+  setFlows(): void {
+    const { drive, instant, gas, edges, edge } = this;
+    const box = edges.from[edge];
+    const volumeRate =
+      drive.displacementPerRadian *
+      instant.omega *
+      rootsRipple(drive.ratio * instant.theta, drive.lobes, drive.rippleDepth);
+    const perPressure = volumeRate / (gas.gasConstant[box] * gas.temperature[box]);
+    edges.massFlow[edge] = perPressure * gas.pressure[box];
+    edges.slopeFrom[edge] = perPressure;
+    edges.slopeTo[edge] = 0;
+    edges.carryBulk(edge, box);
+    this.work = volumeRate * (gas.pressure[edges.to[edge]] - gas.pressure[box]);
+  }
+
+  addTo(rates: Float64Array, record: boolean): void {
+    const { work, gas, edges, edge, drive } = this;
+    const heat = drive.casingHeatShare * work;
+    rates[edges.to[edge] * gas.stride + gas.set.count] += work - heat;
+    if (record) {
+      rates[this.recordAt] = work;
+      rates[this.recordAt + 1] = heat;
+    }
+  }
+}

@@ -1,0 +1,112 @@
+import type { OutflowPurity } from '../../scavenging/outflow-purity.ts';
+import type { DirectionalCoefficient } from '../../engine.ts';
+import type { EdgeFlows } from '../edge-flows.ts';
+import type { GasStates } from '../gas-states.ts';
+import type { FlowElement } from '../instant.ts';
+import type { Memory } from '../memory.ts';
+import type { Pistons } from '../pistons.ts';
+import { OrificeFlow } from './orifices.ts';
+
+export interface WindowEdges {
+  readonly transfers: readonly number[];
+  readonly exhausts: readonly number[];
+}
+
+export interface WindowFlowSettings {
+  readonly transferDischarge: DirectionalCoefficient;
+  readonly exhaustDischarge: DirectionalCoefficient;
+  readonly transferSmoothing: number;
+  readonly exhaustSmoothing: number;
+  /** Share of the transfer inflow that passes straight to the exhaust [-]. */
+  readonly shortCircuitShare: number;
+  /** Whether each constituent counts as fresh charge. */
+  readonly fresh: readonly boolean[];
+}
+
+/**
+ * Transfer and exhaust windows of all cylinders, and what the exhaust carries away.
+ *
+ * Of the outflow, min(sigma mdot_transfer, mdot_exhaust) is passage gas that crossed straight over. The rest leaves the
+ * cylinder with the purity of the scavenging law, counted from the gas that stood there when the exhaust opened:
+ *
+ *   xi = (chi - chi_0) / (1 - chi_0),   leaving purity = chi_0 + (1 - chi_0) beta(xi),   chi where chi <= chi_0
+ *
+ * chi_0 is the unburned share of the old gas, which is mixed through it and so leaves with it. Fresh and burned
+ * constituents each keep their own proportions.
+ */
+export class Windows implements FlowElement {
+  private readonly flow: OrificeFlow;
+  private readonly isFresh: Uint8Array;
+
+  constructor(
+    private readonly through: WindowEdges,
+    private readonly settings: WindowFlowSettings,
+    private readonly law: OutflowPurity,
+    private readonly pistons: Pistons,
+    private readonly memory: Memory,
+    private readonly gas: GasStates,
+    private readonly edges: EdgeFlows,
+  ) {
+    this.flow = new OrificeFlow(gas, edges);
+    this.isFresh = Uint8Array.from(settings.fresh, (fresh) => (fresh ? 1 : 0));
+  }
+
+  setFlows(): void {
+    const { through, settings, pistons, edges, flow } = this;
+    const count = through.transfers.length;
+    for (let j = 0; j < count; j++) {
+      const transfer = through.transfers[j];
+      const exhaust = through.exhausts[j];
+      const transferArea = pistons.transferArea[j];
+      const exhaustArea = pistons.exhaustArea[j];
+      if (transferArea > 0) {
+        const { forward, backward } = settings.transferDischarge;
+        flow.set(transfer, forward * transferArea, backward * transferArea, settings.transferSmoothing);
+      } else edges.close(transfer);
+      if (exhaustArea > 0) {
+        const { forward, backward } = settings.exhaustDischarge;
+        const outwards = flow.set(
+          exhaust,
+          forward * exhaustArea,
+          backward * exhaustArea,
+          settings.exhaustSmoothing,
+        );
+        if (outwards) this.carryScavenged(j, transfer, exhaust);
+      } else edges.close(exhaust);
+    }
+  }
+
+  /** Replaces the bulk gas that the exhaust would carry by what the scavenging law lets go. */
+  private carryScavenged(j: number, transfer: number, exhaust: number): void {
+    const { edges, gas, isFresh, memory, settings } = this;
+    const n = gas.set.count;
+    const R = gas.set.gasConstants;
+    const cylinder = edges.from[exhaust];
+    const base = cylinder * n;
+    let purity = 0;
+    for (let k = 0; k < n; k++) if (isFresh[k] === 1) purity += gas.fraction[base + k];
+
+    const stale = memory.stalePurity(j);
+    let leaving = purity;
+    if (purity > stale && stale < 1)
+      leaving = stale + (1 - stale) * this.law.evaluate((purity - stale) / (1 - stale));
+    const freshScale = purity > 0 ? leaving / purity : 1;
+    const burnedScale = purity < 1 ? (1 - leaving) / (1 - purity) : 1;
+
+    const outflow = edges.massFlow[exhaust];
+    const inflow = edges.massFlow[transfer];
+    const straight =
+      inflow > 0 && outflow > 0 ? Math.min(settings.shortCircuitShare * inflow, outflow) / outflow : 0;
+
+    const at = exhaust * edges.stride;
+    const passage = transfer * edges.stride;
+    const T = gas.temperature[cylinder];
+    let enthalpy = 0;
+    for (let k = 0; k < n; k++) {
+      const share = (isFresh[k] === 1 ? freshScale : burnedScale) * gas.fraction[base + k];
+      enthalpy += share * (gas.energyOf[base + k] + R[k] * T);
+      edges.carried[at + k] = share + straight * (edges.carried[passage + k] - share);
+    }
+    edges.carried[at + n] = enthalpy + straight * (edges.carried[passage + n] - enthalpy);
+  }
+}

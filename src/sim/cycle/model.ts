@@ -1,0 +1,66 @@
+import { gearRatio, periodTurns, trainEfficiency } from '../blower/gear-train.ts';
+import type { Engine } from '../engine.ts';
+import { ConstituentSet } from '../gas/constituent-set.ts';
+import type { DesignMixture } from '../gas/mixture.ts';
+import { designMixture } from '../gas/mixture.ts';
+import { buildGeometry } from '../geometry/build-geometry.ts';
+import type { EngineGeometry } from '../geometry/cylinder-geometry.ts';
+import type { Outcome } from '../outcome.ts';
+import { failure, success } from '../outcome.ts';
+import { OutflowPurity } from '../scavenging/outflow-purity.ts';
+import type { Network } from './network.ts';
+import { buildNetwork } from './network.ts';
+
+/** Turns a period may span before the blower's phase is averaged instead. */
+export const MOST_TURNS = 8;
+
+/** All that does not depend on the operating point, worked out once per design. Immutable. */
+export interface Model {
+  readonly engine: Engine;
+  readonly geometry: EngineGeometry;
+  readonly mixture: DesignMixture;
+  readonly set: ConstituentSet;
+  /** Which constituents count as fresh charge, in the order of the set. */
+  readonly fresh: readonly boolean[];
+  readonly network: Network;
+  readonly outflow: OutflowPurity;
+  readonly drive: {
+    /** Rotor speed over crank speed [-]. */
+    readonly ratio: number;
+    readonly efficiency: number;
+    /** Crank turns after which engine and rotors stand as before. */
+    readonly truePeriod: number;
+    /** Turns of the period that is solved: the true one, or 1 with the ripple averaged over phase. */
+    readonly turns: number;
+    readonly phaseAveraged: boolean;
+  };
+}
+
+/** Builds what a design's points share, or says everything that is wrong with it. */
+export function buildModel(engine: Engine): Outcome<Model> {
+  const geometry = buildGeometry(engine);
+  const mixture = designMixture(engine.charge, engine.ambient);
+  if (!geometry.ok || !mixture.ok) {
+    return failure([...(geometry.ok ? [] : geometry.faults), ...(mixture.ok ? [] : mixture.faults)]);
+  }
+  const { blower } = engine;
+  const ratio = gearRatio(blower.gears);
+  const truePeriod = blower.rippleDepth > 0 ? periodTurns(ratio, blower.lobes) : 1;
+  const phaseAveraged = truePeriod > MOST_TURNS;
+  return success({
+    engine,
+    geometry: geometry.value,
+    mixture: mixture.value,
+    set: new ConstituentSet(mixture.value.constituents),
+    fresh: [true, true, false],
+    network: buildNetwork(engine),
+    outflow: new OutflowPurity(engine.scavenging),
+    drive: {
+      ratio: ratio.numerator / ratio.denominator,
+      efficiency: trainEfficiency(blower.gears),
+      truePeriod,
+      turns: phaseAveraged ? 1 : truePeriod,
+      phaseAveraged,
+    },
+  });
+}

@@ -1,0 +1,84 @@
+import type { Engine } from '../engine.ts';
+
+/** A volume of gas, or beyond the dynamic ones a reservoir. */
+export interface Node {
+  readonly label: string;
+  readonly kind: 'inlet box' | 'plenum' | 'passage' | 'cylinder' | 'collector' | 'ambient';
+  /** Volume where it is constant, 0 where it follows the crank [m^3]. */
+  readonly volume: number;
+}
+
+/** A way for gas from one node to another; its law is a flow element's business. */
+export interface Edge {
+  readonly label: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Which node and edge is what. Cylinders, passages and their edges run row by row. */
+export interface Network {
+  readonly nodes: readonly Node[];
+  readonly edges: readonly Edge[];
+  /** Nodes that own state come first; the rest are reservoirs. */
+  readonly dynamicCount: number;
+  readonly at: {
+    readonly box: number;
+    readonly plenum: number;
+    readonly passages: readonly number[];
+    readonly cylinders: readonly number[];
+    readonly collectors: readonly number[];
+    readonly ambient: number;
+  };
+  readonly through: {
+    readonly throttle: number;
+    readonly blower: number;
+    readonly slip: number;
+    /** -1 without a valve. */
+    readonly relief: number;
+    readonly entries: readonly number[];
+    readonly transfers: readonly number[];
+    readonly exhausts: readonly number[];
+    readonly outlets: readonly number[];
+  };
+}
+
+/** ambient - throttle - inlet box - blower - plenum - passages - cylinders - collectors - ambient. */
+export function buildNetwork(engine: Engine): Network {
+  const nodes: Node[] = [];
+  const edges: Edge[] = [];
+  const node = (kind: Node['kind'], label: string, volume: number) => nodes.push({ kind, label, volume }) - 1;
+  const edge = (label: string, from: number, to: number) => edges.push({ label, from, to }) - 1;
+
+  const seats = engine.train.rows.flatMap((row, r) =>
+    row.cylinders.map((cylinder, j) => ({
+      name: `${String.fromCharCode(65 + r)}${j + 1}`,
+      collector: cylinder.collector,
+    })),
+  );
+  const box = node('inlet box', 'inlet box', engine.intake.boxVolume);
+  const plenum = node('plenum', 'plenum', engine.plenum.volume);
+  const passages = seats.map(({ name }) => node('passage', `passage ${name}`, engine.passages.volume));
+  const cylinders = seats.map(({ name }) => node('cylinder', `cylinder ${name}`, 0));
+  const collectors = engine.collectors.map((c, i) => node('collector', `collector ${i + 1}`, c.volume));
+  const dynamicCount = nodes.length;
+  const ambient = node('ambient', 'ambient', 0);
+
+  return {
+    nodes,
+    edges,
+    dynamicCount,
+    at: { box, plenum, passages, cylinders, collectors, ambient },
+    through: {
+      throttle: edge('throttle', ambient, box),
+      blower: edge('blower', box, plenum),
+      slip: edge('blower clearance', plenum, box),
+      relief: engine.plenum.relief ? edge('relief valve', plenum, ambient) : -1,
+      entries: seats.map(({ name }, i) => edge(`passage entry ${name}`, plenum, passages[i])),
+      transfers: seats.map(({ name }, i) => edge(`transfer windows ${name}`, passages[i], cylinders[i])),
+      exhausts: seats.map(({ name, collector }, i) =>
+        edge(`exhaust windows ${name}`, cylinders[i], collectors[collector]),
+      ),
+      outlets: collectors.map((from, i) => edge(`collector outlet ${i + 1}`, from, ambient)),
+    },
+  };
+}

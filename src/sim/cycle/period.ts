@@ -1,0 +1,122 @@
+import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
+import type { Knot } from './schedule.ts';
+import { Stepper } from './stepper.ts';
+import type { CycleSystem } from './system.ts';
+
+/** Longest step, so that traces stay drawable [rad]. */
+const LONGEST = Math.PI / 30;
+const SHORTEST = 1e-8;
+
+export type PeriodEnd =
+  { readonly ok: true; readonly largestError: number } | { readonly ok: false; readonly reason: string };
+
+/** Called at every point of the mesh with the gas unpacked there. */
+export type Observer = (theta: number) => void;
+
+/**
+ * Steps the network over one period, in one of two ways.
+ *
+ * `adapt` chooses each step by its error and leaves the angles it stepped on in `mesh`. `follow` steps on that mesh:
+ * then the map from the start of a period to its end is a smooth function of the start, which the iteration to the
+ * periodic state needs. Both stop at every knot and let the system act on its events.
+ */
+export class Period {
+  /** Angles of the last adapted mesh, from 0 to the period [rad]. */
+  mesh: Float64Array = new Float64Array(0);
+  /** Steps taken and refused since the beginning, for benches. */
+  taken = 0;
+  refused = 0;
+  private readonly stepper: Stepper;
+  private next: Float64Array;
+  private state: Float64Array;
+
+  constructor(
+    private readonly system: CycleSystem,
+    private readonly knots: readonly Knot[],
+    private readonly method: RosenbrockW,
+    private readonly tolerance: number,
+  ) {
+    this.stepper = new Stepper(system, method);
+    this.next = new Float64Array(system.size);
+    this.state = new Float64Array(system.size);
+  }
+
+  get length(): number {
+    return this.knots[this.knots.length - 1].angle;
+  }
+
+  /** Advances `y` over one period with steps chosen by error. */
+  adapt(y: Float64Array, record = false, observe?: Observer): PeriodEnd {
+    const { system, stepper, tolerance, method } = this;
+    const angles = [0];
+    this.state.fill(0);
+    this.state.set(y.subarray(0, system.stateSize));
+    let theta = 0;
+    let span = LONGEST / 8;
+    let largestError = 0;
+    if (!stepper.begin(theta, this.state, record)) return system.failure(theta);
+    observe?.(theta);
+    for (const knot of this.knots) {
+      while (theta < knot.angle) {
+        const left = knot.angle - theta;
+        const tried = span >= 0.99 * left ? left : 2 * span > left ? left / 2 : span;
+        const error = stepper.step(theta, tried, this.state, this.next, record);
+        const grow = Math.min(2.5, Math.max(0.2, 0.9 * Math.pow(tolerance / error, 1 / method.order)));
+        const reached = tried === left ? knot.angle : theta + tried;
+        if (error <= tolerance && stepper.begin(reached, this.next, record)) {
+          theta = reached;
+          largestError = Math.max(largestError, error);
+          [this.state, this.next] = [this.next, this.state];
+          angles.push(theta);
+          this.taken++;
+          // A step cut short by a knot says little about the next one.
+          span = Math.min(LONGEST, tried < span ? Math.max(span, tried * grow) : tried * grow);
+          if (theta < knot.angle) observe?.(theta);
+        } else {
+          this.refused++;
+          span = error <= tolerance ? tried / 4 : tried * Math.min(grow, 0.8);
+          if (!(span > SHORTEST)) return system.failure(theta);
+          if (!stepper.begin(theta, this.state, record)) return system.failure(theta);
+        }
+      }
+      system.actOn(knot.events);
+      observe?.(theta);
+    }
+    this.mesh = Float64Array.from(angles);
+    y.set(this.state.subarray(0, y.length));
+    return { ok: true, largestError };
+  }
+
+  /**
+   * Advances `y` over one period on the present mesh.
+   *
+   * @param parts - equal parts that every step of the mesh is cut into
+   */
+  follow(y: Float64Array, record = false, observe?: Observer, parts = 1): PeriodEnd {
+    const { system, stepper, mesh, knots } = this;
+    this.state.fill(0);
+    this.state.set(y.subarray(0, system.stateSize));
+    let largestError = 0;
+    let k = 0;
+    if (!stepper.begin(0, this.state, record)) return system.failure(0);
+    observe?.(0);
+    for (let i = 1; i < mesh.length; i++) {
+      const begin = mesh[i - 1];
+      const part = (mesh[i] - begin) / parts;
+      for (let p = 1; p <= parts; p++) {
+        const theta = begin + (p - 1) * part;
+        const reached = p === parts ? mesh[i] : begin + p * part;
+        const error = stepper.step(theta, reached - theta, this.state, this.next, record);
+        if (error === Infinity || !stepper.begin(reached, this.next, record)) return system.failure(theta);
+        largestError = Math.max(largestError, error);
+        [this.state, this.next] = [this.next, this.state];
+        this.taken++;
+        if (p < parts) observe?.(reached);
+      }
+      if (k < knots.length && mesh[i] === knots[k].angle) system.actOn(knots[k++].events);
+      observe?.(mesh[i]);
+    }
+    y.set(this.state.subarray(0, y.length));
+    return { ok: true, largestError };
+  }
+}

@@ -1,0 +1,216 @@
+import { Anderson } from '../numerics/anderson.ts';
+import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
+import { ros2 } from '../numerics/rosenbrock-w.ts';
+import type { PointResult } from '../results/point-result.ts';
+import { Recorder } from '../results/recorder.ts';
+import { summarise, unsolved } from '../results/summarise.ts';
+import type { Model } from './model.ts';
+import type { OperatingPoint } from './operating-point.ts';
+import { Period } from './period.ts';
+import { buildSchedule } from './schedule.ts';
+import type { PeriodStart } from './start.ts';
+import { runningGuess } from './start.ts';
+import { CycleSystem } from './system.ts';
+
+export interface SolveOptions {
+  /** A stated neighbour's solution to start from; without it, the cold start. */
+  readonly start?: SolvedStart | null;
+  /** Error allowed per step, relative to every node's mass and thermal energy. */
+  readonly tolerance?: number;
+  /** Change over a period, relative, below which it counts as periodic. */
+  readonly change?: number;
+  /** Periods after which it gives up. */
+  readonly mostCycles?: number;
+  /** Cuts every step of the final mesh into this many: for studies of the step's influence. */
+  readonly parts?: number;
+  readonly method?: RosenbrockW;
+}
+
+/** What a later point needs to go on from this one. Plain data. */
+export interface SolvedStart extends PeriodStart {
+  readonly mesh: Float64Array;
+}
+
+export interface Progress {
+  readonly cycle: number;
+  /** Largest relative change of any volume over the last period. */
+  readonly change: number;
+}
+
+export interface Solution {
+  readonly result: PointResult;
+  /** Null where there is none. */
+  readonly next: SolvedStart | null;
+}
+
+export const DEFAULT_TOLERANCE = 1e-4;
+export const PERIODIC_CHANGE = 1e-6;
+const MOST_CYCLES = 300;
+const DEPTH = 6;
+
+/**
+ * Periodic steady state of one operating point.
+ *
+ * Two periods are stepped with steps chosen by error; then the mesh is held, so that the map from the start of a period
+ * to its end is smooth, and Anderson iteration looks for its fixed point. As the state settles the mesh is chosen anew.
+ * Converged = every volume's mass of each constituent and energy, and every cylinder's memory, change by less than 1e-6 over a
+ * period. A last period on the same mesh records everything that is reported.
+ *
+ * Yields after every period, so that whoever drives it may stop it. Never throws for what can be expected: a point
+ * without an answer comes back with `converged` false and a reason.
+ */
+export function* solve(
+  model: Model,
+  point: OperatingPoint,
+  options: SolveOptions = {},
+): Generator<Progress, Solution> {
+  const tolerance = options.tolerance ?? DEFAULT_TOLERANCE;
+  const wanted = options.change ?? PERIODIC_CHANGE;
+  const mostCycles = options.mostCycles ?? MOST_CYCLES;
+  const parts = options.parts ?? 1;
+  const system = new CycleSystem(model, point);
+  const knots = buildSchedule(model.geometry.cylinders, model.drive.turns);
+  const period = new Period(system, knots, options.method ?? ros2, tolerance);
+
+  const start = options.start ?? runningGuess(system);
+  const n = system.stateSize;
+  const size = n + start.memory.length;
+  const x = new Float64Array(size);
+  const gx = new Float64Array(size);
+  const weights = new Float64Array(size);
+  x.set(start.state);
+  x.set(start.memory, n);
+  const state = new Float64Array(n);
+  const anderson = new Anderson(size, DEPTH);
+  if (options.start) period.mesh = options.start.mesh;
+
+  let adaptNext = options.start ? 0 : 2;
+  let refreshBelow = 1e-3;
+  let change = Infinity;
+  let cycle = 0;
+  let refreshes = 0;
+  for (;;) {
+    if (cycle >= mostCycles) {
+      const reason = `no periodic state after ${cycle} periods: the last one still changed a volume by ${percent(change)}`;
+      return { result: unsolved(model, point, cycle, change, reason), next: null };
+    }
+    state.set(x.subarray(0, n));
+    system.memory.values.set(x.subarray(n));
+    let end = adaptNext > 0 ? period.adapt(state) : period.follow(state, false, undefined, parts);
+    if (!end.ok && adaptNext === 0) {
+      // The mesh was made for another state: choose steps again from where this period began.
+      state.set(x.subarray(0, n));
+      system.memory.values.set(x.subarray(n));
+      anderson.forget();
+      end = period.adapt(state);
+    }
+    if (!end.ok) return { result: unsolved(model, point, cycle, change, end.reason), next: null };
+    cycle++;
+    gx.set(state);
+    gx.set(system.memory.values, n);
+    weigh(system, weights);
+    change = largestChange(x, gx, weights);
+    yield { cycle, change };
+
+    if (change < wanted && adaptNext === 0) {
+      const records = new Float64Array(system.size);
+      records.set(state);
+      const recorder = new Recorder(system, knots.length + period.mesh.length * parts + 2);
+      const began = gx.slice();
+      const last = period.follow(records, true, recorder.note, parts);
+      if (!last.ok) return { result: unsolved(model, point, cycle, change, last.reason), next: null };
+      cycle++;
+      gx.set(records.subarray(0, n));
+      gx.set(system.memory.values, n);
+      change = largestChange(began, gx, weights);
+      if (last.largestError > 4 * tolerance && refreshes < 4) {
+        refreshes++;
+        adaptNext = 1;
+        anderson.forget();
+        x.set(gx);
+        continue;
+      }
+      if (change < wanted) {
+        const result = summarise(system, records, began, recorder, cycle, change);
+        const next = { state: gx.slice(0, n), memory: gx.slice(n), mesh: period.mesh };
+        return { result, next };
+      }
+      x.set(gx);
+      continue;
+    }
+
+    if (adaptNext > 0) {
+      adaptNext--;
+      x.set(gx);
+    } else if (change < refreshBelow && refreshes < 2) {
+      // The mesh was chosen while the state was still far away: choose it once more.
+      refreshes++;
+      refreshBelow = 0;
+      adaptNext = 1;
+      anderson.forget();
+      x.set(gx);
+    } else {
+      const proposal = new Float64Array(size);
+      anderson.propose(x, gx, weights, proposal);
+      if (acceptable(system, proposal, gx, weights)) x.set(proposal);
+      else {
+        anderson.forget();
+        x.set(gx);
+      }
+    }
+  }
+}
+
+/** Drains `solve`. */
+export function solveToEnd(model: Model, point: OperatingPoint, options: SolveOptions = {}): Solution {
+  const run = solve(model, point, options);
+  for (;;) {
+    const step = run.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The periodic steady state of one point, from the cold start. */
+export const solvePoint = (model: Model, point: OperatingPoint): PointResult =>
+  solveToEnd(model, point).result;
+
+/** One over each unknown's scale: a node's mass, its thermal energy m c_v T, 1 for what the memory holds. */
+function weigh(system: CycleSystem, weights: Float64Array): void {
+  const { gas, memory } = system;
+  const n = gas.set.count;
+  for (let node = 0; node < gas.dynamicCount; node++) {
+    const at = node * gas.stride;
+    for (let k = 0; k < n; k++) weights[at + k] = 1 / gas.mass[node];
+    weights[at + n] = 1 / (gas.heatCapacity[node] * gas.temperature[node]);
+  }
+  memory.weigh(weights.subarray(system.stateSize));
+}
+
+function largestChange(x: Float64Array, gx: Float64Array, weights: Float64Array): number {
+  let largest = 0;
+  for (let i = 0; i < x.length; i++) {
+    const change = Math.abs(gx[i] - x[i]) * weights[i];
+    if (!(change <= largest)) largest = change;
+  }
+  return largest;
+}
+
+/** Whether an extrapolated state has positive masses and has not left the last one by more than half of any node. */
+function acceptable(
+  system: CycleSystem,
+  proposal: Float64Array,
+  gx: Float64Array,
+  weights: Float64Array,
+): boolean {
+  const { gas } = system;
+  for (let node = 0; node < gas.dynamicCount; node++) {
+    const at = node * gas.stride;
+    for (let k = 0; k < gas.stride; k++) {
+      if (k < gas.set.count && proposal[at + k] * weights[at + k] < -1e-9) return false;
+      if (!(Math.abs(proposal[at + k] - gx[at + k]) * weights[at + k] < 0.5)) return false;
+    }
+  }
+  return system.memory.accepts(proposal.subarray(system.stateSize));
+}
+
+const percent = (share: number): string => `${(100 * share).toPrecision(2)} %`;

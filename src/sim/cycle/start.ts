@@ -1,0 +1,68 @@
+import { AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX } from '../gas/mixture.ts';
+import type { CycleSystem } from './system.ts';
+
+/** State and memory at the beginning of a period: enough to go on from. Plain data. */
+export interface PeriodStart {
+  readonly state: Float64Array;
+  readonly memory: Float64Array;
+}
+
+/**
+ * The cold start of a periodic solution: a rough guess at a running engine, the same for every request.
+ * Inlet and plenum hold fresh charge, cylinders a mixture of fresh and burned gas near ambient pressure, collectors
+ * burned gas at 700 K.
+ */
+export function runningGuess(system: CycleSystem): PeriodStart {
+  const { model } = system;
+  const { ambient, combustion } = model.engine;
+  const fresh = charge(system, 1);
+  const old = combustion.enabled ? charge(system, 0) : fresh;
+  const mixed = combustion.enabled ? charge(system, 0.7) : fresh;
+  const inlet = model.mixture.evaporation.temperature;
+  return fill(system, (kind) => {
+    switch (kind) {
+      case 'inlet box':
+        return [ambient.pressure, inlet, fresh];
+      case 'plenum':
+      case 'passage':
+        return [1.05 * ambient.pressure, inlet + 20, fresh];
+      case 'cylinder':
+        return [ambient.pressure, combustion.enabled ? 450 : inlet + 20, mixed];
+      default:
+        return [ambient.pressure, combustion.enabled ? 700 : inlet + 20, old];
+    }
+  });
+}
+
+/** An engine at rest, full of air at ambient pressure and temperature: where cranking starts. */
+export function atRest(system: CycleSystem): PeriodStart {
+  const { ambient } = system.model.engine;
+  const air = system.model.set.constituents.map((_, k) => (k === AIR_INDEX ? 1 : 0));
+  return fill(system, () => [ambient.pressure, ambient.temperature, air]);
+}
+
+function charge(system: CycleSystem, purity: number): number[] {
+  const { set, mixture } = system.model;
+  const fuel = 1 / (1 + mixture.airFuelRatio);
+  return set.constituents.map((_, k) =>
+    k === AIR_INDEX
+      ? purity * (1 - fuel)
+      : k === FUEL_INDEX
+        ? purity * fuel
+        : k === PRODUCTS_INDEX
+          ? 1 - purity
+          : 0,
+  );
+}
+
+type Filling = [pressure: number, temperature: number, fractions: readonly number[]];
+
+function fill(system: CycleSystem, filling: (kind: string) => Filling): PeriodStart {
+  const { gas, pistons, model } = system;
+  const state = new Float64Array(system.stateSize);
+  pistons.moveTo(0, system.omega);
+  for (let node = 0; node < gas.dynamicCount; node++) {
+    gas.pack(state, node, ...filling(model.network.nodes[node].kind));
+  }
+  return { state, memory: new Float64Array(system.memory.values.length) };
+}

@@ -1,0 +1,59 @@
+import { THERMOCHEMICAL_TEMPERATURE } from '../constants.ts';
+import type { CycleSystem } from '../cycle/system.ts';
+import { FUEL_INDEX } from '../gas/mixture.ts';
+import { enthalpy } from '../gas/polynomial.ts';
+import type { PeriodTotals } from './period-totals.ts';
+import type { EnergyBalance } from './point-result.ts';
+
+/**
+ * Where the fuel's energy goes [W]:
+ *
+ *   fuel = brake + friction + blower + cylinder walls + other walls + exhaust + unburned
+ *
+ * fuel: lower heating value of the liquid. blower: shaft power less the work that returns with the charge. other walls:
+ * inlet box, plenum, passages, collectors and blower casing, less the heat that the tract gives the fuel to evaporate.
+ * exhaust: sensible enthalpy of all that leaves above 298.15 K, less that of what the throttle draws in. unburned: chemical
+ * energy of fuel vapour, CO and H2 that leave.
+ *
+ * It closes as well as the cycle's energy does, because absolute enthalpies, heating values and elements are consistent:
+ * that is its test.
+ */
+export function energyBalance(
+  system: CycleSystem,
+  totals: PeriodTotals,
+  perSecond: number,
+  known: { readonly brake: number; readonly friction: number; readonly blowerShaft: number },
+): EnergyBalance {
+  const { mixture, network } = system.model;
+  const { constituents } = system.gas.set;
+  const { fuel } = mixture;
+  const reference = constituents.map((gas) => enthalpy(gas, THERMOCHEMICAL_TEMPERATURE));
+  const chemical = constituents.map(() => 0);
+  chemical[FUEL_INDEX] = fuel.lowerHeatingValue + fuel.latentHeat;
+  chemical[chemical.length - 1] = mixture.unburnedEnergy / (1 + mixture.airFuelRatio);
+
+  const fuelMass = totals.through(network.through.throttle, FUEL_INDEX);
+  const evaporation = fuelMass * mixture.evaporation.heatFromWalls;
+  // The throttle's enthalpy counts the fuel as a liquid that the tract has helped to evaporate.
+  let exhaust = evaporation - fuelMass * fuel.latentHeat;
+  let unburned = fuelMass * chemical[FUEL_INDEX];
+  for (const { edge, inwards } of totals.boundary()) {
+    exhaust -= inwards * totals.enthalpyThrough(edge);
+    constituents.forEach((_, k) => {
+      exhaust += inwards * totals.through(edge, k) * reference[k];
+      unburned -= inwards * totals.through(edge, k) * chemical[k];
+    });
+  }
+  const fluidWork = totals.record(system.blower, 0);
+  const casing = totals.record(system.blower, 1);
+  return {
+    fuel: fuelMass * fuel.lowerHeatingValue * perSecond,
+    brake: known.brake,
+    friction: known.friction,
+    blower: known.blowerShaft - fluidWork * perSecond,
+    cylinderWalls: totals.sum(system.cylinderWalls) * perSecond,
+    otherWalls: (casing - totals.sum(system.nodeWalls) - evaporation) * perSecond,
+    exhaustSensible: exhaust * perSecond,
+    unburned: unburned * perSecond,
+  };
+}

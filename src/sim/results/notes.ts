@@ -1,0 +1,45 @@
+import { MOST_TURNS } from '../cycle/model.ts';
+import type { Model } from '../cycle/model.ts';
+import { rpm } from '../units.ts';
+import type { Note, SolvedPoint } from './point-result.ts';
+
+/** What a reader must know beside the figures. */
+export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>): Note[] {
+  const { blower, combustion } = model.engine;
+  const notes: Note[] = [];
+  const note = (kind: Note['kind'], text: string) => notes.push({ kind, text });
+  if (model.drive.phaseAveraged) {
+    note(
+      'assumption',
+      `With these teeth blower and engine repeat only after ${model.drive.truePeriod} turns, more than ${MOST_TURNS}: the blower's ripple is averaged over its phase.`,
+    );
+  }
+  const misfiring = result.cylinders.filter((c) => c.misfire);
+  if (misfiring.length > 0) {
+    const worst = Math.max(...misfiring.map((c) => 1 - c.purity));
+    note(
+      'misfire',
+      `${misfiring.length} of ${result.cylinders.length} cylinders hold more burned gas than they are likely to fire with (up to ${(100 * worst).toFixed(0)} %, limit ${(100 * combustion.misfireResidual).toFixed(0)} %): expect misfires. The power shown is an average over them.`,
+    );
+  }
+  if (result.blower.tipSpeed > blower.maxTipSpeed) {
+    note(
+      'caution',
+      `The rotor tips run at ${result.blower.tipSpeed.toFixed(0)} m/s, above the ${blower.maxTipSpeed.toFixed(0)} m/s stated for these rotors.`,
+    );
+  }
+  if (result.blower.rotorSpeed > blower.maxSpeed) {
+    note(
+      'caution',
+      `The rotors turn at ${(result.blower.rotorSpeed / rpm).toFixed(0)} rpm, above their limit of ${(blower.maxSpeed / rpm).toFixed(0)} rpm.`,
+    );
+  }
+  const hottest = Math.max(...result.cylinders.map((c) => c.peakTemperature));
+  if (hottest > 2500) {
+    note(
+      'assumption',
+      `Dissociation is not modelled: above 2500 K the peak temperature (${hottest.toFixed(0)} K) is over-stated by some 3 to 5 %, the peak pressure by 2 to 4 %.`,
+    );
+  }
+  return notes;
+}

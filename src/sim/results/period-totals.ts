@@ -1,0 +1,116 @@
+import type { CycleSystem } from '../cycle/system.ts';
+import { enthalpy } from '../gas/polynomial.ts';
+import { findRoot } from '../numerics/find-root.ts';
+
+/**
+ * What a recorded period adds up to: integrals read from the accumulators, and the conservation defects.
+ * Masses [kg], energies [J], per period.
+ */
+export class PeriodTotals {
+  constructor(
+    private readonly system: CycleSystem,
+    private readonly records: Float64Array,
+    private readonly began: Float64Array,
+  ) {}
+
+  /** Net mass of constituent k through an edge. */
+  through(edge: number, k: number): number {
+    const { system } = this;
+    return this.records[system.stateSize + edge * system.edges.stride + k];
+  }
+
+  massThrough(edge: number): number {
+    let mass = 0;
+    for (let k = 0; k < this.system.gas.set.count; k++) mass += this.through(edge, k);
+    return mass;
+  }
+
+  /** Absolute enthalpy through an edge. */
+  enthalpyThrough(edge: number): number {
+    return this.through(edge, this.system.gas.set.count);
+  }
+
+  record(source: { readonly recordAt: number }, i: number): number {
+    return this.records[source.recordAt + i];
+  }
+
+  sum(source: { readonly recordAt: number; readonly recordCount: number }): number {
+    let total = 0;
+    for (let i = 0; i < source.recordCount; i++) total += this.record(source, i);
+    return total;
+  }
+
+  /**
+   * Temperature at which what passed through an edge holds the enthalpy that passed, with `added` [J] on top [K].
+   * Null where no net mass passed or no temperature from 150 to 3600 K fits.
+   */
+  temperatureThrough(edge: number, added = 0): number | null {
+    const { constituents } = this.system.gas.set;
+    const wanted = this.enthalpyThrough(edge) + added;
+    const excess = (T: number) =>
+      constituents.reduce((h, gas, k) => h + this.through(edge, k) * enthalpy(gas, T), -wanted);
+    if (excess(150) * excess(3600) >= 0) return null;
+    return findRoot(excess, 150, 3600);
+  }
+
+  /** Edges between the network and the outside, with +1 where they lead in. */
+  boundary(): readonly { readonly edge: number; readonly inwards: number }[] {
+    const { edges, gas } = this.system;
+    const found: { edge: number; inwards: number }[] = [];
+    for (let edge = 0; edge < edges.count; edge++) {
+      const fromOutside = edges.from[edge] >= gas.dynamicCount;
+      const toOutside = edges.to[edge] >= gas.dynamicCount;
+      if (fromOutside !== toOutside) found.push({ edge, inwards: fromOutside ? 1 : -1 });
+    }
+    return found;
+  }
+
+  /**
+   * Conservation defects over the period, as shares of what passed through: content gained, less what came in across the
+   * boundary, less what sources made or took.
+   */
+  defects(): { mass: number; species: number; energy: number } {
+    const { system, records, began } = this;
+    const { gas, model, pistonWork, cylinderWalls, nodeWalls, blower, burning } = system;
+    const n = gas.set.count;
+    const { airFuelRatio } = model.mixture;
+    const burned = this.sum(burning);
+    const made = [-burned * airFuelRatio, -burned, burned * (1 + airFuelRatio)];
+    const heatAndWork =
+      this.record(blower, 0) -
+      this.record(blower, 1) -
+      this.sum(pistonWork) -
+      this.sum(cylinderWalls) +
+      this.sum(nodeWalls);
+
+    let massThrough = 0;
+    let massDefect = 0;
+    let species = 0;
+    let energy = 0;
+    let energyThrough = 0;
+    for (let k = 0; k <= n; k++) {
+      let defect = 0;
+      for (let node = 0; node < gas.dynamicCount; node++) {
+        defect += records[node * gas.stride + k] - began[node * gas.stride + k];
+      }
+      for (const { edge, inwards } of this.boundary()) {
+        const flow = this.through(edge, k);
+        defect -= inwards * flow;
+        if (k === n) energyThrough += Math.abs(flow);
+        else massThrough += 0.5 * Math.abs(flow);
+      }
+      if (k === n) energy = Math.abs(defect - heatAndWork);
+      else {
+        massDefect += defect;
+        species = Math.max(species, Math.abs(defect - made[k]));
+      }
+    }
+    energyThrough += Math.abs(heatAndWork) + this.sum(pistonWork);
+    const share = (defect: number, throughput: number) => (defect === 0 ? 0 : defect / throughput);
+    return {
+      mass: share(Math.abs(massDefect), massThrough),
+      species: share(species, massThrough),
+      energy: share(energy, energyThrough),
+    };
+  }
+}

@@ -1,0 +1,109 @@
+import type { CycleSystem } from '../cycle/system.ts';
+import type { CylinderTrace, GasTrace, Traces } from './point-result.ts';
+
+/** Columns that belong to one node. */
+interface NodeColumns {
+  readonly node: number;
+  readonly pressure: Float64Array;
+  readonly temperature: Float64Array;
+  readonly purity: Float64Array;
+}
+
+/** Takes down what a period looks like at every point of its mesh, for drawing and for peaks. */
+export class Recorder {
+  private count = 0;
+  private readonly angle: Float64Array;
+  private readonly nodes: readonly NodeColumns[];
+  private readonly volume: readonly Float64Array[];
+  private readonly exhaustArea: readonly Float64Array[];
+  private readonly transferArea: readonly Float64Array[];
+  private readonly transferFlow: readonly Float64Array[];
+  private readonly exhaustFlow: readonly Float64Array[];
+  private readonly blowerFlow: Float64Array;
+  private readonly slipFlow: Float64Array;
+  private readonly gasTorque: Float64Array;
+  private readonly blowerTorque: Float64Array;
+
+  /** @param capacity - points at the most */
+  constructor(
+    private readonly system: CycleSystem,
+    capacity: number,
+  ) {
+    const column = () => new Float64Array(capacity);
+    const { network, geometry } = system.model;
+    const columns = () => geometry.cylinders.map(column);
+    this.angle = column();
+    this.nodes = network.nodes
+      .slice(0, network.dynamicCount)
+      .map((_, node) => ({ node, pressure: column(), temperature: column(), purity: column() }));
+    this.volume = columns();
+    this.exhaustArea = columns();
+    this.transferArea = columns();
+    this.transferFlow = columns();
+    this.exhaustFlow = columns();
+    this.blowerFlow = column();
+    this.slipFlow = column();
+    this.gasTorque = column();
+    this.blowerTorque = column();
+  }
+
+  /** Takes down the present instant; to be handed to a Period as its observer. */
+  readonly note = (theta: number): void => {
+    const { system } = this;
+    const { gas, edges, pistons, model } = system;
+    const { through, at } = model.network;
+    const { efficiency, ratio } = model.drive;
+    const { blower, ambient } = model.engine;
+    const i = this.count++;
+    this.angle[i] = theta;
+    for (const { node, pressure, temperature, purity } of this.nodes) {
+      pressure[i] = gas.pressure[node];
+      temperature[i] = gas.temperature[node];
+      purity[i] = system.purity(node);
+    }
+    let torque = 0;
+    for (let j = 0; j < at.cylinders.length; j++) {
+      const node = at.cylinders[j];
+      this.volume[j][i] = gas.volume[node];
+      this.exhaustArea[j][i] = pistons.exhaustArea[j];
+      this.transferArea[j][i] = pistons.transferArea[j];
+      this.transferFlow[j][i] = edges.massFlow[through.transfers[j]];
+      this.exhaustFlow[j][i] = edges.massFlow[through.exhausts[j]];
+      torque += (gas.pressure[node] - ambient.pressure) * (gas.volumeRate[node] / system.omega);
+    }
+    this.blowerFlow[i] = edges.massFlow[through.blower];
+    this.slipFlow[i] = edges.massFlow[through.slip];
+    this.gasTorque[i] = torque;
+    const rotorTorque =
+      system.blower.fluidTorque / blower.mechanicalEfficiency + blower.count * blower.dragTorque * ratio;
+    this.blowerTorque[i] = rotorTorque / efficiency;
+  };
+
+  traces(): Traces {
+    const { network } = this.system.model;
+    const cut = (column: Float64Array) => column.slice(0, this.count);
+    const gasOf = (node: number): GasTrace => {
+      const { pressure, temperature, purity } = this.nodes[node];
+      return { pressure: cut(pressure), temperature: cut(temperature), purity: cut(purity) };
+    };
+    return {
+      angle: cut(this.angle),
+      inletBox: gasOf(network.at.box),
+      plenum: gasOf(network.at.plenum),
+      passages: network.at.passages.map(gasOf),
+      cylinders: network.at.cylinders.map((node, j): CylinderTrace => ({
+        ...gasOf(node),
+        volume: cut(this.volume[j]),
+        exhaustArea: cut(this.exhaustArea[j]),
+        transferArea: cut(this.transferArea[j]),
+        transferFlow: cut(this.transferFlow[j]),
+        exhaustFlow: cut(this.exhaustFlow[j]),
+      })),
+      collectors: network.at.collectors.map(gasOf),
+      blowerFlow: cut(this.blowerFlow),
+      slipFlow: cut(this.slipFlow),
+      gasTorque: cut(this.gasTorque),
+      blowerTorque: cut(this.blowerTorque),
+    };
+  }
+}

@@ -1,0 +1,256 @@
+import type { Model } from '../cycle/model.ts';
+import type { OperatingPoint } from '../cycle/operating-point.ts';
+import type { CycleSystem } from '../cycle/system.ts';
+import { fmep } from '../friction/fmep.ts';
+import { AIR_INDEX, FUEL_INDEX } from '../gas/mixture.ts';
+import { TURN } from '../units.ts';
+import { energyBalance } from './energy-balance.ts';
+import { PeriodTotals } from './period-totals.ts';
+import { notesFor } from './notes.ts';
+import type {
+  BlowerFigures,
+  CylinderFigures,
+  EngineFigures,
+  GasFigures,
+  GasTrace,
+  SolvedPoint,
+  Traces,
+  UnsolvedPoint,
+} from './point-result.ts';
+import type { Recorder } from './recorder.ts';
+
+/** Everything that is reported of a recorded period. Definitions: docs/conventions.md. */
+export function summarise(
+  system: CycleSystem,
+  records: Float64Array,
+  began: Float64Array,
+  recorder: Recorder,
+  cycles: number,
+  change: number,
+): SolvedPoint {
+  const { model, point } = system;
+  const { geometry, network, drive } = model;
+  const totals = new PeriodTotals(system, records, began);
+  const traces = recorder.traces();
+  const turns = drive.turns;
+  const cylinders = geometry.cylinders.map((_, j) => cylinderFigures(system, totals, traces, j, turns));
+  const blower = blowerFigures(system, totals, traces, turns);
+  const engine = engineFigures(system, totals, cylinders, blower, turns);
+  const { mass, energy, species } = totals.defects();
+  const gauge = (node: number, trace: GasTrace): GasFigures => gasFigures(system, totals, trace, node, turns);
+  const result: Omit<SolvedPoint, 'notes'> = {
+    speed: point.speed,
+    throttle: point.throttle,
+    converged: true,
+    turnsPerPeriod: turns,
+    cycles,
+    residuals: { mass, energy, species, change },
+    engine,
+    blower,
+    plenum: gauge(network.at.plenum, traces.plenum),
+    inletBox: gauge(network.at.box, traces.inletBox),
+    collectors: network.at.collectors.map((node, i) => gauge(node, traces.collectors[i])),
+    cylinders,
+    traces,
+  };
+  return { ...result, notes: notesFor(model, result) };
+}
+
+function ambientDensity(system: CycleSystem): number {
+  const { ambient } = system.model.engine;
+  return ambient.pressure / (system.gas.set.gasConstants[AIR_INDEX] * ambient.temperature);
+}
+
+function cylinderFigures(
+  system: CycleSystem,
+  totals: PeriodTotals,
+  traces: Traces,
+  j: number,
+  turns: number,
+): CylinderFigures {
+  const { geometry, network, engine } = system.model;
+  const shape = geometry.cylinders[j];
+  const trace = traces.cylinders[j];
+  const trapped = system.trapped[j];
+  const reference = ambientDensity(system) * shape.sweptVolume;
+  const transfer = network.through.transfers[j];
+  const exhaust = network.through.exhausts[j];
+
+  const delivered = totals.through(transfer, AIR_INDEX) / turns;
+  // Of the trapped air, what came with this turn's charge: the old gas keeps its unburned share.
+  const freshShare =
+    trapped.stale < 1 ? Math.max(0, (trapped.purity - trapped.stale) / (1 - trapped.stale)) : 1;
+  const retained = trapped.purity > 0 ? (trapped.air * freshShare) / trapped.purity : 0;
+
+  const peak = indexOfMax(trace.pressure);
+  const afterTdc = (traces.angle[peak] - shape.tdc) % TURN;
+  const heat = (surface: number) =>
+    (totals.record(system.cylinderWalls, 3 * j + surface) / turns) * turnRate(system);
+  return {
+    row: shape.row,
+    number: shape.number,
+    trappedMass: trapped.mass,
+    trappedAir: trapped.air,
+    purity: trapped.purity,
+    deliveryRatio: delivered / reference,
+    trappingEfficiency: delivered > 0 ? retained / delivered : 0,
+    chargingEfficiency: retained / reference,
+    imep: totals.record(system.pistonWork, j) / turns / shape.sweptVolume,
+    peakPressure: trace.pressure[peak],
+    peakPressureAngle: afterTdc > TURN / 2 ? afterTdc - TURN : afterTdc,
+    peakTemperature: Math.max(...trace.temperature),
+    pressureAtExhaustClosing: trapped.pressure,
+    burnDuration: system.memory.burnDuration(j),
+    misfire: engine.combustion.enabled && 1 - trapped.purity > engine.combustion.misfireResidual,
+    wallHeat: { crown: heat(0), head: heat(1), liner: heat(2) },
+    exhaustTemperature: totals.temperatureThrough(exhaust) ?? system.model.engine.ambient.temperature,
+    transferBackflow: totals.record(system.backflow, j) / turns,
+    exhaustBackflow: totals.record(system.backflow, geometry.cylinders.length + j) / turns,
+  };
+}
+
+const turnRate = (system: CycleSystem): number => system.omega / TURN;
+
+function blowerFigures(
+  system: CycleSystem,
+  totals: PeriodTotals,
+  traces: Traces,
+  turns: number,
+): BlowerFigures {
+  const { model, omega } = system;
+  const { through } = model.network;
+  const { blower } = model.engine;
+  const { ratio, efficiency } = model.drive;
+  const period = (turns * TURN) / omega;
+  const displaced = totals.massThrough(through.blower);
+  const back = totals.massThrough(through.slip);
+  const work = totals.record(system.blower, 0);
+  const heat = totals.record(system.blower, 1);
+  const rotorSpeed = omega * ratio;
+  const drag = blower.count * blower.dragTorque * rotorSpeed;
+  const fluidPower = work / period;
+  return {
+    displacementPerTurn: blower.count * blower.displacement * ratio,
+    rotorSpeed,
+    tipSpeed: 0.5 * blower.tipDiameter * rotorSpeed,
+    massFlow: (displaced - back) / period,
+    slipFraction: displaced > 0 ? back / displaced : 0,
+    shaftPower:
+      (Math.max(fluidPower, 0) / blower.mechanicalEfficiency + Math.min(fluidPower, 0) + drag) / efficiency,
+    fluidPower,
+    outletTemperature:
+      totals.temperatureThrough(through.blower, work - heat) ?? model.engine.ambient.temperature,
+    pressureRise: mean(traces.angle, traces.plenum.pressure) - mean(traces.angle, traces.inletBox.pressure),
+  };
+}
+
+function engineFigures(
+  system: CycleSystem,
+  totals: PeriodTotals,
+  cylinders: readonly CylinderFigures[],
+  blower: BlowerFigures,
+  turns: number,
+): EngineFigures {
+  const { model, omega } = system;
+  const { geometry, network, engine } = model;
+  const { through } = network;
+  const perSecond = omega / TURN / turns;
+  const swept = geometry.sweptVolume;
+  const reference = ambientDensity(system) * swept;
+  const airPerTurn =
+    through.transfers.reduce((sum, edge) => sum + totals.through(edge, AIR_INDEX), 0) / turns;
+  const trappedMass = sum(cylinders, (c) => c.trappedMass);
+  const freshMass = geometry.cylinders.reduce((total, _, j) => {
+    const { mass, purity, stale } = system.trapped[j];
+    return total + mass * Math.max(0, stale < 1 ? (purity - stale) / (1 - stale) : 1);
+  }, 0);
+  const retained = sum(cylinders, (c, j) => c.chargingEfficiency * geometry.cylinders[j].sweptVolume) / swept;
+  const deliveryRatio = airPerTurn / reference;
+
+  const stroke = 2 * engine.train.crankRadius;
+  const work = totals.sum(system.pistonWork) * perSecond;
+  const imep = totals.sum(system.pistonWork) / turns / swept;
+  const peak = sum(cylinders, (c) => c.peakPressure) / cylinders.length;
+  const friction = fmep(engine.friction, peak, (2 * stroke * omega) / TURN, omega);
+  const frictionPower = (friction * swept * omega) / TURN;
+  const crankPower = work - frictionPower - blower.shaftPower;
+  const { outputGearEfficiency } = engine.friction;
+  const brakePower = crankPower > 0 ? crankPower * outputGearEfficiency : crankPower / outputGearEfficiency;
+  const fuelFlow = totals.through(through.throttle, FUEL_INDEX) * perSecond;
+  const wallHeat = totals.sum(system.cylinderWalls) * perSecond;
+  return {
+    sweptVolume: swept,
+    airFlow: totals.through(through.throttle, AIR_INDEX) * perSecond,
+    fuelFlow,
+    deliveryRatio,
+    scavengingEfficiency: trappedMass > 0 ? freshMass / trappedMass : 0,
+    trappingEfficiency: deliveryRatio > 0 ? retained / deliveryRatio : 0,
+    chargingEfficiency: retained,
+    imep,
+    fmep: friction,
+    bmep: (brakePower * TURN) / omega / swept,
+    torque: brakePower / omega,
+    brakePower,
+    bsfc: brakePower > 0 ? fuelFlow / brakePower : null,
+    wallHeat,
+    balance: energyBalance(system, totals, perSecond, {
+      brake: brakePower,
+      friction: frictionPower + crankPower - brakePower,
+      blowerShaft: blower.shaftPower,
+    }),
+  };
+}
+
+function gasFigures(
+  system: CycleSystem,
+  totals: PeriodTotals,
+  trace: GasTrace,
+  node: number,
+  turns: number,
+): GasFigures {
+  const i = system.gauges.nodes.indexOf(node);
+  const period = (turns * TURN) / system.omega;
+  return {
+    meanPressure: totals.record(system.gauges, 2 * i) / period,
+    minPressure: Math.min(...trace.pressure),
+    maxPressure: Math.max(...trace.pressure),
+    meanTemperature: totals.record(system.gauges, 2 * i + 1) / period,
+  };
+}
+
+/** Time mean of a column over its angles, by trapezia [unit of the column]. */
+function mean(angle: Float64Array, column: Float64Array): number {
+  let area = 0;
+  for (let i = 1; i < angle.length; i++)
+    area += 0.5 * (column[i] + column[i - 1]) * (angle[i] - angle[i - 1]);
+  return area / (angle[angle.length - 1] - angle[0]);
+}
+
+function indexOfMax(column: Float64Array): number {
+  let best = 0;
+  for (let i = 1; i < column.length; i++) if (column[i] > column[best]) best = i;
+  return best;
+}
+
+function sum<T>(items: readonly T[], of: (item: T, index: number) => number): number {
+  return items.reduce((total, item, i) => total + of(item, i), 0);
+}
+
+/** A point without an answer: what was asked, why there is none, no figures. */
+export function unsolved(
+  model: Model,
+  point: OperatingPoint,
+  cycles: number,
+  change: number,
+  reason: string,
+): UnsolvedPoint {
+  return {
+    converged: false,
+    speed: point.speed,
+    throttle: point.throttle,
+    turnsPerPeriod: model.drive.turns,
+    cycles,
+    change: Number.isFinite(change) ? change : null,
+    reason,
+  };
+}
