@@ -1,0 +1,64 @@
+import type { Column, Domain } from './scales.ts';
+
+export interface Axis {
+  /** What is plotted, and in which unit; both stand at the axis. An empty unit is a plain number. */
+  readonly quantity: string;
+  readonly unit: string;
+  /** Values the axis must take in, such as zero or a wanted level. */
+  readonly include?: readonly number[];
+  /** Fixes the axis whatever the figures are. */
+  readonly domain?: Domain;
+  /** Crank angle in degrees: marks divide the turn. */
+  readonly turn?: boolean;
+  readonly format?: (value: number) => string;
+}
+
+export interface Line {
+  readonly label: string;
+  readonly ys: Column;
+  /** A custom property of colours.css, such as `var(--fresh)`. */
+  readonly colour: string;
+  readonly dashed?: boolean;
+  readonly band?: { readonly low: Column; readonly high: Column };
+  /** Where along x the label stands by the line; its last point when left out. */
+  readonly labelAt?: number;
+}
+
+/** A value that something is held against, drawn across the chart. */
+export interface Level {
+  readonly y: number;
+  readonly label: string;
+  readonly colour: string;
+}
+
+/** Something that happens at one x. */
+export interface Mark {
+  readonly x: number;
+  readonly label: string;
+  readonly colour: string;
+}
+
+/** A stretch of x over which something lasts, drawn as a bar under the lines. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly label: string;
+  readonly colour: string;
+}
+
+export interface TableColumn {
+  readonly heading: string;
+  readonly values: Column | readonly string[];
+}
+
+/** The one x that charts share, and how a reader moves it. */
+export interface Cursor {
+  readonly value: number;
+  /** What it is, for those who do not see it. */
+  readonly name: string;
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+  readonly format: (value: number) => string;
+  readonly onmove: (value: number) => void;
+}
