@@ -1,0 +1,21 @@
+import { failure } from '../sim/outcome.ts';
+import type { Outcome } from '../sim/outcome.ts';
+import { migrate } from './migrate.ts';
+import type { Design } from './schema/design.ts';
+import { validate } from './validate.ts';
+
+/** The text of a design file to a complete design, or everything that is wrong with it. */
+export function readDesign(text: string): Outcome<Design> {
+  let data: unknown;
+  try {
+    data = JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch (error) {
+    const where = error instanceof Error ? error.message : String(error);
+    return failure([{ path: '', message: `the file is not JSON: ${where}` }]);
+  }
+  const migrated = migrate(data);
+  return migrated.ok ? validate(migrated.value) : migrated;
+}
+
+/** The text of a design file, every value written out. */
+export const writeDesign = (design: Design): string => `${JSON.stringify(design, null, 2)}\n`;

@@ -1,0 +1,145 @@
+import * as v from 'valibot';
+
+/**
+ * What a field says of itself beside its type: everything that forms, messages and the published schema need.
+ * The unit is not among them: it is read off the key (`bore_mm`).
+ */
+export interface FieldSpec {
+  readonly label: string;
+  readonly help?: string;
+  /** Where the default comes from; "typical" where it is only usual practice. */
+  readonly source: string;
+}
+export interface NumberSpec extends FieldSpec {
+  /** Allowed, both ends included. */
+  readonly min: number;
+  readonly max: number;
+  /** Where sound designs lie; outside it a field warns, nothing more. */
+  readonly plausible: readonly [number, number];
+  /** Says, for a field that may be left out, what then holds. */
+  readonly otherwise?: string;
+  /** The sibling key that says the same in another way: exactly one of the two is given. */
+  readonly insteadOf?: string;
+}
+
+/** Extra facts carried in a schema's metadata. */
+export interface Extra {
+  readonly source?: string;
+  readonly plausible?: readonly [number, number];
+  readonly otherwise?: string;
+  readonly insteadOf?: string;
+  /** In a list of objects: the key by whose value an item may be addressed. */
+  readonly keyedBy?: string;
+}
+
+const bounded = (spec: NumberSpec) => {
+  const { source, plausible, otherwise, insteadOf } = spec;
+  const extra: Extra = {
+    source,
+    plausible,
+    ...(otherwise && { otherwise }),
+    ...(insteadOf && { insteadOf }),
+  };
+  return v.pipe(
+    v.number(),
+    v.minValue(spec.min),
+    v.maxValue(spec.max),
+    v.title(spec.label),
+    v.description(spec.help ?? spec.label),
+    v.metadata({ ...extra }),
+  );
+};
+const whole = (spec: NumberSpec) =>
+  v.pipe(
+    v.number(),
+    v.integer(),
+    v.minValue(spec.min),
+    v.maxValue(spec.max),
+    v.title(spec.label),
+    v.description(spec.help ?? spec.label),
+    v.metadata({
+      source: spec.source,
+      plausible: spec.plausible,
+      ...(spec.otherwise && { otherwise: spec.otherwise }),
+    }),
+  );
+
+/** A number with a default. */
+export const number = (value: number, spec: NumberSpec) => v.optional(bounded(spec), value);
+/** A number that may be left out; `otherwise` says what then holds. */
+export const numberOrNone = (spec: NumberSpec & { otherwise: string }) => v.optional(bounded(spec));
+export const integer = (value: number, spec: NumberSpec) => v.optional(whole(spec), value);
+export const integerOrNone = (spec: NumberSpec & { otherwise: string }) => v.optional(whole(spec));
+
+export const choice = <const T extends readonly [string, ...string[]]>(
+  options: T,
+  value: T[number],
+  spec: FieldSpec,
+) =>
+  v.optional(
+    v.pipe(
+      v.picklist(options),
+      v.title(spec.label),
+      v.description(spec.help ?? spec.label),
+      v.metadata({ source: spec.source }),
+    ),
+    value as never,
+  );
+
+export const yesNo = (value: boolean, spec: FieldSpec) =>
+  v.optional(
+    v.pipe(
+      v.boolean(),
+      v.title(spec.label),
+      v.description(spec.help ?? spec.label),
+      v.metadata({ source: spec.source }),
+    ),
+    value,
+  );
+
+export const text = (value: string, maxLength: number, spec: FieldSpec) =>
+  v.optional(
+    v.pipe(
+      v.string(),
+      v.maxLength(maxLength),
+      v.title(spec.label),
+      v.description(spec.help ?? spec.label),
+      v.metadata({ source: spec.source }),
+    ),
+    value,
+  );
+
+/** A list of numbers that may be left out. */
+export const numbersOrNone = (spec: NumberSpec & { otherwise: string }, maxLength: number) =>
+  v.optional(
+    v.pipe(
+      v.array(v.pipe(v.number(), v.minValue(spec.min), v.maxValue(spec.max))),
+      v.maxLength(maxLength),
+      v.title(spec.label),
+      v.description(spec.help ?? spec.label),
+      v.metadata({ source: spec.source, plausible: spec.plausible, otherwise: spec.otherwise }),
+    ),
+  );
+
+/** A group of fields; its title is the heading under which they stand. */
+export const group = <T extends v.ObjectEntries>(label: string, help: string, entries: T) =>
+  v.pipe(v.strictObject(entries), v.title(label), v.description(help));
+
+/** A list of groups, with at least `min` and at most `max` of them. */
+export const listOf = <T extends v.GenericSchema>(
+  item: T,
+  label: string,
+  help: string,
+  { min, max, ...extra }: { min: number; max: number } & Extra,
+) =>
+  v.pipe(
+    v.array(item),
+    v.minLength(min),
+    v.maxLength(max),
+    v.title(label),
+    v.description(help),
+    v.metadata({ ...extra }),
+  );
+
+/** A group whose every field has a default, so that it may be left out whole. */
+export const filled = <T extends v.GenericSchema<object>>(schema: T) => v.optional(schema, {} as never);

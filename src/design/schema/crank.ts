@@ -1,0 +1,216 @@
+import * as v from 'valibot';
+import {
+  filled,
+  group,
+  integer,
+  integerOrNone,
+  listOf,
+  number,
+  numberOrNone,
+  numbersOrNone,
+} from './builders.ts';
+
+const row = group('Row', 'One row of cylinders round one crank pin.', {
+  cylinders: integer(7, {
+    label: 'Cylinders in the row',
+    min: 1,
+    max: 14,
+    plausible: [1, 9],
+    source: 'the builder’s choice',
+  }),
+  throw_deg: number(0, {
+    label: 'Throw angle',
+    help: 'Angle of this row’s crank pin, positive with the rotation.',
+    min: -360,
+    max: 360,
+    plausible: [0, 360],
+    source: 'the builder’s choice',
+  }),
+  stagger_deg: number(0, {
+    label: 'Stagger',
+    help: 'Angle by which this row’s housing is turned, positive with the rotation.',
+    min: -360,
+    max: 360,
+    plausible: [0, 180],
+    source: 'the builder’s choice',
+  }),
+  master: integer(1, {
+    label: 'Cylinder with the master rod',
+    min: 1,
+    max: 14,
+    plausible: [1, 14],
+    source: 'usual practice: the first',
+  }),
+  axes_deg: numbersOrNone(
+    {
+      label: 'Axis angles',
+      help: 'Angle of each cylinder’s axis, positive with the rotation, one number for each cylinder.',
+      min: -360,
+      max: 360,
+      plausible: [0, 360],
+      otherwise: 'evenly spaced from 0',
+      source: 'the builder’s choice',
+    },
+    14,
+  ),
+  collector: integer(1, {
+    label: 'Exhaust collector of the row',
+    help: 'Number of the collector, counted from 1, into which the row exhausts.',
+    min: 1,
+    max: 28,
+    plausible: [1, 4],
+    source: 'the builder’s choice',
+  }),
+});
+
+const trim = (what: string) =>
+  numberOrNone({
+    label: `Trim of the ${what} windows`,
+    help: 'Top edge moved away from the deck (+) or towards it (−).',
+    min: -10,
+    max: 10,
+    plausible: [-3, 3],
+    otherwise: 'no trim',
+    source: 'the builder’s choice',
+  });
+
+const correction = group('Correction', 'What differs in one cylinder.', {
+  cylinder: v.pipe(
+    v.string(),
+    v.regex(/^[A-D](?:[1-9]|1[0-4])$/),
+    v.title('Cylinder'),
+    v.description('Letter of the row and number in the row: A3.'),
+    v.metadata({ source: 'the builder’s choice' }),
+  ),
+  barrel_mm: numberOrNone({
+    label: 'Barrel raised',
+    help: 'Barrel raised (+) or lowered (−) from the common height.',
+    min: -10,
+    max: 10,
+    plausible: [-2, 2],
+    otherwise: 'the common height',
+    source: 'the builder’s choice',
+  }),
+  knuckle_deg: numberOrNone({
+    label: 'Knuckle angle',
+    help: 'Angle of this rod’s knuckle pin from the master rod’s axis.',
+    min: -360,
+    max: 360,
+    plausible: [0, 360],
+    otherwise: 'the angle between the two cylinder axes',
+    source: 'the builder’s choice',
+  }),
+  rod_mm: numberOrNone({
+    label: 'Length of the articulated rod',
+    min: 5,
+    max: 500,
+    plausible: [30, 200],
+    otherwise: 'master rod length less knuckle radius',
+    source: 'the builder’s choice',
+  }),
+  exhaustTrim_mm: trim('exhaust'),
+  transferTrim_mm: trim('transfer'),
+  spark_degBTDC: numberOrNone({
+    label: 'Spark advance of this cylinder',
+    min: -20,
+    max: 60,
+    plausible: [10, 35],
+    otherwise: 'the common spark advance',
+    source: 'the builder’s choice',
+  }),
+  collector: integerOrNone({
+    label: 'Exhaust collector of this cylinder',
+    min: 1,
+    max: 28,
+    plausible: [1, 4],
+    otherwise: 'the collector of its row',
+    source: 'the builder’s choice',
+  }),
+});
+
+const FRICTION_SOURCE =
+  'typical for rolling bearings; form of Chen & Flynn, SAE 650733, 1965; size after Blair, Design and Simulation of Two-Stroke Engines, 1996';
+
+const friction = group(
+  'Friction',
+  'Friction mean effective pressure: a + b p_max + c (mean piston speed) + d (speed)².',
+  {
+    constant_bar: number(0.1, {
+      label: 'Friction, constant part',
+      min: 0,
+      max: 3,
+      plausible: [0.05, 0.3],
+      source: FRICTION_SOURCE,
+    }),
+    peakPressureFactor: number(0.004, {
+      label: 'Friction, share of the peak pressure',
+      min: 0,
+      max: 0.05,
+      plausible: [0.002, 0.008],
+      source: FRICTION_SOURCE,
+    }),
+    pistonSpeedFactor_bar_s_per_m: number(0.02, {
+      label: 'Friction, for each m/s of mean piston speed',
+      min: 0,
+      max: 0.5,
+      plausible: [0.01, 0.06],
+      source: FRICTION_SOURCE,
+    }),
+    speedSquaredFactor_Pa_per_rpm2: number(0, {
+      label: 'Friction, with the square of the speed',
+      min: 0,
+      max: 0.01,
+      plausible: [0, 0.001],
+      source: FRICTION_SOURCE,
+    }),
+    outputGearEfficiency: number(1, {
+      label: 'Efficiency of the output gears',
+      help: 'From crank to propeller or load; 1 for a direct drive.',
+      min: 0.5,
+      max: 1,
+      plausible: [0.9, 1],
+      source: 'typical, 0.985 to 0.995 for each good ground mesh, 0.96 to 0.98 for a toothed belt',
+    }),
+  },
+);
+
+export const crank = group(
+  'Crank and rods',
+  'One crank; a row is a master rod with its articulated rods on one pin.',
+  {
+    stroke_mm: number(41, {
+      label: 'Stroke of the master piston',
+      help: 'Twice the crank radius. Pistons on articulated rods have their own strokes, a little longer.',
+      min: 10,
+      max: 150,
+      plausible: [25, 80],
+      source: 'the builder’s choice',
+    }),
+    masterRod_mm: number(85, {
+      label: 'Length of the master rod',
+      help: 'Between centres.',
+      min: 15,
+      max: 600,
+      plausible: [50, 200],
+      source: 'typical, 3.6 to 4.6 crank radii in radials',
+    }),
+    knuckleRadius_mm: number(0, {
+      label: 'Knuckle radius',
+      help: 'From crank pin to knuckle pins, centre to centre. 0: plain rods side by side on one pin.',
+      min: 0,
+      max: 150,
+      plausible: [0, 60],
+      source: 'typical, 0.9 to 1.15 crank radii; small radials need more for the pins to fit',
+    }),
+    rows: v.optional(listOf(row, 'Rows', 'Rows of cylinders, A first.', { min: 1, max: 4 }), [{}]),
+    corrections: v.optional(
+      listOf(correction, 'Corrections', 'What differs in single cylinders.', {
+        min: 0,
+        max: 56,
+        keyedBy: 'cylinder',
+      }),
+      [],
+    ),
+    friction: filled(friction),
+  },
+);

@@ -1,0 +1,205 @@
+import * as v from 'valibot';
+import { FUELS } from '../../sim/gas/fuels.ts';
+import { choice, filled, group, number, yesNo } from './builders.ts';
+import { butterflyOrSlide } from './shared.ts';
+
+const CHOICE = 'the builder’s choice';
+
+const fuelNames = Object.keys(FUELS) as [string, ...string[]];
+
+const carburettor = group('Carburettor', 'One throttle for the whole engine.', {
+  kind: butterflyOrSlide,
+  bore_mm: number(32, {
+    label: 'Bore at the throttle',
+    min: 3,
+    max: 150,
+    plausible: [15, 50],
+    source: CHOICE,
+  }),
+  shaftRatio: number(0.15, {
+    label: 'Shaft diameter over bore',
+    help: 'Of a butterfly; a slide has none.',
+    min: 0,
+    max: 0.6,
+    plausible: [0.1, 0.25],
+    source: 'typical',
+  }),
+  closed_deg: number(5, {
+    label: 'Plate angle when closed',
+    help: 'Of a butterfly, from square across the bore.',
+    min: 0,
+    max: 45,
+    plausible: [2, 15],
+    source: 'typical',
+  }),
+  leakShare: number(0.005, {
+    label: 'Share of the bore open when closed',
+    min: 0,
+    max: 0.2,
+    plausible: [0.001, 0.03],
+    source: 'typical; the idle stop',
+  }),
+  discharge: number(0.85, {
+    label: 'Discharge coefficient of the throttle',
+    min: 0.2,
+    max: 1,
+    plausible: [0.7, 0.92],
+    source: 'typical; Heywood, Internal Combustion Engine Fundamentals, 1988, section 7.6',
+  }),
+});
+
+const restrictor = group('Restrictor', 'A fixed hole ahead of the throttle.', {
+  bore_mm: number(20, {
+    label: 'Bore of the restrictor',
+    min: 2,
+    max: 150,
+    plausible: [10, 40],
+    source: CHOICE,
+  }),
+  discharge: number(0.95, {
+    label: 'Discharge coefficient of the restrictor',
+    min: 0.2,
+    max: 1,
+    plausible: [0.6, 0.98],
+    source: 'typical, 0.95 for a venturi, 0.6 for a sharp plate',
+  }),
+});
+
+const WIEBE =
+  'typical for two-strokes at full load; form of Wiebe; Blair, Design and Simulation of Two-Stroke Engines, 1996';
+
+const burning = group('Burning', 'How the trapped charge releases its heat.', {
+  enabled: yesNo(true, { label: 'Burns', help: 'Off: the engine is motored.', source: CHOICE }),
+  wiebeA: number(6.908, {
+    label: 'Wiebe efficiency factor a',
+    help: 'Burned share at the end of the duration is 1 − exp(−a).',
+    min: 1,
+    max: 15,
+    plausible: [5, 8],
+    source: 'ln 1000: 99.9 % burned at the end of the duration',
+  }),
+  wiebeM: number(1.5, { label: 'Wiebe form factor m', min: 0.1, max: 6, plausible: [1, 2.5], source: WIEBE }),
+  delay_deg: number(10, {
+    label: 'Delay from spark to the start of burning',
+    help: 'At the reference state.',
+    min: 0,
+    max: 60,
+    plausible: [6, 16],
+    source: WIEBE,
+  }),
+  duration_deg: number(50, {
+    label: 'Duration of burning',
+    help: 'At the reference state.',
+    min: 5,
+    max: 180,
+    plausible: [35, 70],
+    source: WIEBE,
+  }),
+  referenceSpeed_rpm: number(6000, {
+    label: 'Speed at which delay and duration are stated',
+    min: 200,
+    max: 30000,
+    plausible: [3000, 10000],
+    source: 'the reference state',
+  }),
+  speedExponent: number(0.3, {
+    label: 'Exponent of the speed',
+    help: 'Delay and duration in degrees grow with speed to this power.',
+    min: 0,
+    max: 1,
+    plausible: [0.2, 0.5],
+    source: 'typical, 0.2 to 0.5: turbulence grows with piston speed',
+  }),
+  referenceResidual: number(0.2, {
+    label: 'Residual share at which the duration is stated',
+    help: 'By mass.',
+    min: 0,
+    max: 0.6,
+    plausible: [0.05, 0.35],
+    source: 'the reference state',
+  }),
+  referenceTemperature_K: number(700, {
+    label: 'Unburned temperature at which the duration is stated',
+    min: 298,
+    max: 1200,
+    plausible: [550, 850],
+    source: 'the reference state',
+  }),
+  referencePressure_bar: number(12, {
+    label: 'Pressure at which the duration is stated',
+    min: 1,
+    max: 100,
+    plausible: [6, 30],
+    source: 'the reference state',
+  }),
+  flameSpeedExponent: number(0.5, {
+    label: 'Exponent of the flame speed',
+    help: 'Duration grows as the laminar flame speed falls, to this power.',
+    min: 0,
+    max: 2,
+    plausible: [0.4, 0.8],
+    source: 'typical; flame speed after Metghalchi & Keck, Combustion and Flame 48, 1982',
+  }),
+  completeness: number(0.97, {
+    label: 'Share of the fuel that burns',
+    help: 'Beyond the carbon monoxide and hydrogen that a rich mixture leaves.',
+    min: 0.3,
+    max: 1,
+    plausible: [0.94, 0.98],
+    source: 'typical, 0.96 to 0.98',
+  }),
+  misfireResidual: number(0.5, {
+    label: 'Residual share at which it misfires',
+    help: 'By mass.',
+    min: 0.1,
+    max: 0.95,
+    plausible: [0.35, 0.65],
+    source: 'typical, 0.4 to 0.65',
+  }),
+  misfireWidth: number(0.08, {
+    label: 'Width over which burning fades round the misfire limit',
+    min: 0.005,
+    max: 0.4,
+    plausible: [0.03, 0.15],
+    source: 'numerical',
+  }),
+});
+
+export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.', {
+  kind: choice(fuelNames, 'petrol', { label: 'Fuel', source: CHOICE }),
+  lambda: number(0.88, {
+    label: 'Mixture: λ',
+    help: 'Air/fuel ratio over the stoichiometric one; below 1 is rich.',
+    min: 0.5,
+    max: 2,
+    plausible: [0.75, 1.1],
+    source: 'typical, 0.82 to 0.92 for air-cooled two-strokes at full load',
+  }),
+  oilShare: number(0.02, {
+    label: 'Oil in the fuel',
+    help: 'By volume; 2 % is 1 : 49.',
+    min: 0,
+    max: 0.15,
+    plausible: [0.01, 0.06],
+    source: 'typical',
+  }),
+  evaporatedShare: number(0.5, {
+    label: 'Fuel that evaporates before the blower',
+    help: 'By the heat of the air itself; saturation may allow less.',
+    min: 0,
+    max: 1,
+    plausible: [0.2, 0.9],
+    source: 'typical',
+  }),
+  spark_degBTDC: number(24, {
+    label: 'Spark advance',
+    help: 'Before each cylinder’s own top dead centre.',
+    min: -20,
+    max: 60,
+    plausible: [12, 32],
+    source: 'typical',
+  }),
+  carburettor: filled(carburettor),
+  restrictor: v.optional(v.nullable(restrictor), null),
+  burning: filled(burning),
+});

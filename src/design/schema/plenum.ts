@@ -1,0 +1,79 @@
+import * as v from 'valibot';
+import { filled, group, number } from './builders.ts';
+import { discharge, wall } from './shared.ts';
+
+const inletBox = group('Inlet box', 'The space between throttle and blower.', {
+  volume_cc: number(300, {
+    label: 'Volume of the inlet box',
+    min: 5,
+    max: 50000,
+    plausible: [50, 2000],
+    source: 'typical',
+  }),
+  wall: wall('inlet box', { temperature_C: 35, diameter_mm: 40, enhancement: 2 }),
+});
+
+const relief = group('Relief valve', 'Opens from the plenum to the air; pressurised mixture can explode.', {
+  cracking_barGauge: number(0.7, {
+    label: 'Relief valve begins to open',
+    min: 0.02,
+    max: 5,
+    plausible: [0.2, 1.5],
+    source: 'typical, somewhat above the highest working pressure',
+  }),
+  fullOpen_barGauge: number(1, {
+    label: 'Relief valve fully open',
+    min: 0.02,
+    max: 8,
+    plausible: [0.3, 2],
+    source: 'typical',
+  }),
+  bore_mm: number(20, {
+    label: 'Bore of the relief valve',
+    min: 1,
+    max: 200,
+    plausible: [10, 60],
+    source: 'typical',
+  }),
+  discharge: number(0.65, {
+    label: 'Discharge coefficient of the relief valve',
+    min: 0.2,
+    max: 1,
+    plausible: [0.55, 0.8],
+    source: 'typical',
+  }),
+});
+
+const passages = group('Transfer passages', 'One from the plenum to the transfer windows of each cylinder.', {
+  volume_cc: number(25, {
+    label: 'Volume of one passage',
+    min: 0.5,
+    max: 5000,
+    plausible: [5, 100],
+    source: 'typical, about half a cylinder’s swept volume',
+  }),
+  entryArea_mm2: number(450, {
+    label: 'Entry area of one passage',
+    help: 'Where it leaves the plenum.',
+    min: 5,
+    max: 50000,
+    plausible: [150, 1500],
+    source: 'typical, somewhat more than the transfer windows fully open',
+  }),
+  entryDischarge: discharge('passage entry', 0.8, 0.7),
+  wall: wall('passages', { temperature_C: 90, diameter_mm: 14, enhancement: 2 }),
+});
+
+export const plenum = group('Plenum and passages', 'From the throttle’s far side to the cylinders.', {
+  volume_cc: number(1200, {
+    label: 'Volume of the plenum',
+    min: 10,
+    max: 100000,
+    plausible: [200, 5000],
+    source: 'typical, two to four times the swept volume of the engine',
+  }),
+  wall: wall('plenum', { temperature_C: 60, diameter_mm: 60, enhancement: 2 }),
+  relief: v.optional(v.nullable(relief), {}),
+  passages: filled(passages),
+  inletBox: filled(inletBox),
+});

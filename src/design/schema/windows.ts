@@ -1,0 +1,178 @@
+import * as v from 'valibot';
+import { choice, filled, group, integer, listOf, number, numberOrNone, numbersOrNone } from './builders.ts';
+import { discharge } from './shared.ts';
+
+const CHOICE = 'the builder’s choice';
+
+const windowGroup = (what: string) =>
+  group(`${what} windows`, 'Equal windows of one kind; further groups make boost or auxiliary windows.', {
+    count: integer(1, { label: 'Number of windows', min: 1, max: 24, plausible: [1, 6], source: CHOICE }),
+    width_mm: number(12, {
+      label: 'Width of one window',
+      help: 'Over its bridges.',
+      min: 0.5,
+      max: 200,
+      plausible: [4, 60],
+      source: CHOICE,
+    }),
+    widthAlong: choice(['chord', 'bore circumference'], 'chord', {
+      label: 'Width measured along',
+      help: 'Straight across (chord), or round the bore as on an unrolled liner.',
+      source: CHOICE,
+    }),
+    bridge_mm: number(0, {
+      label: 'Width of the bridges in one window',
+      help: 'Taken off its width.',
+      min: 0,
+      max: 60,
+      plausible: [0, 8],
+      source: 'typical, 2.5 to 4 mm for a bridge that has to last',
+    }),
+    top_mm: numberOrNone({
+      label: 'Top edge below the deck',
+      min: 0.5,
+      max: 200,
+      plausible: [10, 80],
+      otherwise: 'given as the angle of opening',
+      insteadOf: 'opens_degATDC',
+      source: CHOICE,
+    }),
+    opens_degATDC: numberOrNone({
+      label: 'Opens',
+      help: 'Crank angle after the master cylinder’s top dead centre at which the crown uncovers the window.',
+      min: 20,
+      max: 178,
+      plausible: [80, 140],
+      otherwise: 'given as the depth of the top edge',
+      insteadOf: 'top_mm',
+      source: 'typical, exhaust 85° to 100°, transfer 110° to 122° for a blown engine',
+    }),
+    floor_mm: numberOrNone({
+      label: 'Floor below the deck',
+      min: 1,
+      max: 250,
+      plausible: [15, 100],
+      otherwise: 'flush with the crown at the master’s bottom dead centre',
+      source: CHOICE,
+    }),
+    corner_mm: number(2, { label: 'Corner radius', min: 0, max: 60, plausible: [1, 8], source: 'typical' }),
+    plan_deg: number(0, {
+      label: 'Passage angle in plan',
+      help: 'Of the passage axis from the window’s normal, seen along the cylinder.',
+      min: -80,
+      max: 80,
+      plausible: [-60, 60],
+      source: CHOICE,
+    }),
+    elevation_deg: number(0, {
+      label: 'Passage angle in elevation',
+      help: 'Of the passage axis from the window’s normal, seen from the side.',
+      min: -80,
+      max: 80,
+      plausible: [-10, 60],
+      source: CHOICE,
+    }),
+  });
+
+const twoStage =
+  'typical starting value, not measured; form of Benson & Brandham, Int. J. Mech. Sci. 11, 1969';
+
+const scavenging = group('Scavenging', 'How fresh charge drives out burned gas.', {
+  layout: choice(['loop', 'cross', 'uniflow'], 'loop', {
+    label: 'Layout',
+    help: 'Sets the displaced and short-circuit shares where these are left out.',
+    source: CHOICE,
+  }),
+  law: choice(
+    ['displacement then mixing', 'perfect mixing', 'perfect displacement', 'table'],
+    'displacement then mixing',
+    {
+      label: 'Law of scavenging',
+      help: 'Perfect mixing and perfect displacement are the limits between which engines lie.',
+      source: twoStage,
+    },
+  ),
+  displacedShare: numberOrNone({
+    label: 'Displaced before mixing begins',
+    help: 'Fresh share of the cylinder up to which burned gas alone is driven out.',
+    min: 0,
+    max: 1,
+    plausible: [0.1, 0.7],
+    otherwise: 'by layout: loop 0.4, cross 0.2, uniflow 0.6',
+    source: twoStage,
+  }),
+  shortCircuitShare: numberOrNone({
+    label: 'Short-circuit share',
+    help: 'Share of the transfer inflow that passes straight to the exhaust while both windows flow.',
+    min: 0,
+    max: 0.6,
+    plausible: [0, 0.15],
+    otherwise: 'by layout: loop 0.05, cross 0.1, uniflow 0.01',
+    source: twoStage,
+  }),
+  smoothing: number(0.05, {
+    label: 'Width over which a jump of the law is spread',
+    help: 'In purity inside the cylinder; for the solver’s sake, small against 1.',
+    min: 0.001,
+    max: 0.3,
+    plausible: [0.02, 0.1],
+    source: 'numerical',
+  }),
+  inside: numbersOrNone(
+    {
+      label: 'Table: purity inside',
+      help: 'From 0 to 1, rising; used by the law “table”.',
+      min: 0,
+      max: 1,
+      plausible: [0, 1],
+      otherwise: 'needed for the law “table” only',
+      source: CHOICE,
+    },
+    64,
+  ),
+  leaving: numbersOrNone(
+    {
+      label: 'Table: purity of what leaves',
+      help: 'From 0 to 1, not falling, one for each purity inside.',
+      min: 0,
+      max: 1,
+      plausible: [0, 1],
+      otherwise: 'needed for the law “table” only',
+      source: CHOICE,
+    },
+    64,
+  ),
+});
+
+export const windows = group(
+  'Windows',
+  'The openings in the cylinder wall, and how the charge passes through them.',
+  {
+    exhaust: v.optional(
+      listOf(windowGroup('Exhaust'), 'Exhaust windows', 'Groups of equal exhaust windows.', {
+        min: 1,
+        max: 4,
+      }),
+      [{ width_mm: 26, bridge_mm: 0, opens_degATDC: 97, corner_mm: 3 }],
+    ),
+    transfer: v.optional(
+      listOf(windowGroup('Transfer'), 'Transfer windows', 'Groups of equal transfer windows.', {
+        min: 1,
+        max: 4,
+      }),
+      [
+        {
+          count: 4,
+          width_mm: 13,
+          widthAlong: 'bore circumference',
+          opens_degATDC: 117,
+          plan_deg: 30,
+          elevation_deg: 5,
+        },
+      ],
+    ),
+    exhaustDischarge: discharge('exhaust windows', 0.75, 0.6),
+    transferDischarge: discharge('transfer windows', 0.7, 0.62),
+    scavenging: filled(scavenging),
+  },
+);

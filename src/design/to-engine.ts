@@ -1,0 +1,213 @@
+import { cycloidDisplacement, cycloidRipple, rotorClearanceArea } from '../sim/blower/cycloid-rotors.ts';
+import type {
+  Blower,
+  Collector,
+  CrankTrain,
+  Engine,
+  Row,
+  RowCylinder,
+  Scavenging,
+  WallPatch,
+} from '../sim/engine.ts';
+import type { WindowGroup } from '../sim/engine.ts';
+import { TURN } from '../sim/units.ts';
+import { cylinderName } from './cylinder-name.ts';
+import { inSi } from './in-si.ts';
+import type { InSi } from './in-si.ts';
+import { SCAVENGING_BY_LAYOUT } from './scavenging-layouts.ts';
+import type { Design } from './schema/design.ts';
+
+type Si = InSi<Design>;
+
+/** Rotor tip speeds not to be passed where none is given [m/s]: straight, twisted. Typical; ranges 30-45 and 60-100. */
+const MAX_TIP_SPEED = { straight: 40, twisted: 80 };
+
+/** A complete design becomes the engine that the model computes: base SI, every derived default filled in. */
+export function toEngine(design: Design): Engine {
+  const si = inSi(design);
+  const { windows, plenum, fuel, cooling, wanted, surroundings } = si;
+  const { carburettor, burning } = fuel;
+  const { passages, inletBox } = plenum;
+  return {
+    name: design.name,
+    train: train(si),
+    cylinder: { ...si.cylinder },
+    windows: {
+      exhaust: windows.exhaust.map(windowGroup),
+      transfer: windows.transfer.map(windowGroup),
+      exhaustDischarge: windows.exhaustDischarge,
+      transferDischarge: windows.transferDischarge,
+    },
+    ambient: { ...surroundings },
+    intake: {
+      throttle: {
+        kind: carburettor.kind,
+        bore: carburettor.bore,
+        shaftRatio: carburettor.shaftRatio,
+        closedAngle: carburettor.closed,
+        leakShare: carburettor.leakShare,
+        dischargeCoefficient: carburettor.discharge,
+      },
+      restrictor: fuel.restrictor && {
+        bore: fuel.restrictor.bore,
+        dischargeCoefficient: fuel.restrictor.discharge,
+      },
+      boxVolume: inletBox.volume,
+      boxWall: wall(inletBox),
+    },
+    blower: blower(si),
+    plenum: {
+      volume: plenum.volume,
+      wall: wall(plenum),
+      relief: plenum.relief && {
+        crackingPressure: plenum.relief.cracking,
+        fullOpenPressure: plenum.relief.fullOpen,
+        area: circle(plenum.relief.bore),
+        dischargeCoefficient: plenum.relief.discharge,
+      },
+    },
+    passages: {
+      volume: passages.volume,
+      entryArea: passages.entryArea,
+      entryDischarge: passages.entryDischarge,
+      wall: wall(passages),
+    },
+    collectors: si.exhaust.collectors.map(collector),
+    charge: {
+      fuel: fuel.kind,
+      lambda: fuel.lambda,
+      oilShare: fuel.oilShare,
+      evaporatedShare: fuel.evaporatedShare,
+    },
+    scavenging: scavenging(si),
+    combustion: { ...burning },
+    cylinderHeat: {
+      annandA: cooling.annandA,
+      annandB: cooling.annandB,
+      annandC: cooling.annandC,
+      crownAreaRatio: cooling.crownAreaRatio,
+      headAreaRatio: cooling.headAreaRatio,
+      crownTemperature: cooling.crown,
+      headTemperature: cooling.head,
+      linerTemperature: cooling.liner,
+    },
+    friction: {
+      constant: si.crank.friction.constant,
+      peakPressureFactor: si.crank.friction.peakPressureFactor,
+      pistonSpeedFactor: si.crank.friction.pistonSpeedFactor,
+      speedSquaredFactor: si.crank.friction.speedSquaredFactor,
+      outputGearEfficiency: si.crank.friction.outputGearEfficiency,
+    },
+    wanted: { ...wanted },
+  };
+}
+
+function train({ crank, fuel }: Si): CrankTrain {
+  const corrections = new Map(crank.corrections.map((each) => [each.cylinder, each]));
+  const rows = crank.rows.map((row, rowIndex): Row => {
+    const axes = row.axes ?? Array.from({ length: row.cylinders }, (_, j) => (TURN * j) / row.cylinders);
+    const master = row.master - 1;
+    const cylinders = axes.map((axisAngle, j): RowCylinder => {
+      const own = corrections.get(cylinderName(rowIndex, j));
+      return {
+        axisAngle,
+        knuckleAngle: own?.knuckle ?? axisAngle - (axes[master] ?? 0),
+        rodLength: own?.rod ?? crank.masterRod - crank.knuckleRadius,
+        barrelOffset: own?.barrel ?? 0,
+        exhaustTrim: own?.exhaustTrim ?? 0,
+        transferTrim: own?.transferTrim ?? 0,
+        sparkAdvance: own?.spark ?? fuel.spark,
+        collector: (own?.collector ?? row.collector) - 1,
+      };
+    });
+    return { throwAngle: row.throw, staggerAngle: row.stagger, master, cylinders };
+  });
+  return {
+    crankRadius: crank.stroke / 2,
+    masterRodLength: crank.masterRod,
+    knuckleRadius: crank.knuckleRadius,
+    rows,
+  };
+}
+
+function windowGroup(group: Si['windows']['exhaust'][number]): WindowGroup {
+  return {
+    count: group.count,
+    width: group.width,
+    widthAlong: group.widthAlong,
+    bridgeWidth: group.bridge,
+    top:
+      group.top !== undefined
+        ? { kind: 'depth', depth: group.top }
+        : { kind: 'angle', opensAfterTdc: group.opens ?? NaN },
+    floorDepth: group.floor ?? null,
+    cornerRadius: group.corner,
+    planAngle: group.plan,
+    elevationAngle: group.elevation,
+  };
+}
+
+function blower({ blower: si }: Si): Blower {
+  const { tipDiameter, rotorLength, lobes } = si;
+  return {
+    count: si.count,
+    displacement: si.displacement ?? cycloidDisplacement(tipDiameter, rotorLength, lobes),
+    gears: si.gears.map(({ driver, driven, efficiency }) => ({
+      driverTeeth: driver,
+      drivenTeeth: driven,
+      efficiency,
+    })),
+    lobes,
+    helixAngle: si.helix,
+    rippleDepth: si.ripple ?? cycloidRipple(lobes),
+    clearanceArea:
+      si.clearanceArea ?? rotorClearanceArea(si.tipGap, si.meshGap, si.endGap, tipDiameter, rotorLength),
+    clearanceDischarge: si.clearanceDischarge,
+    tipDiameter,
+    mechanicalEfficiency: si.mechanicalEfficiency,
+    dragTorque: si.drag,
+    casingHeatShare: si.casingHeatShare,
+    maxTipSpeed: si.maxTipSpeed ?? (si.helix > 0 ? MAX_TIP_SPEED.twisted : MAX_TIP_SPEED.straight),
+    maxSpeed: si.maxSpeed,
+  };
+}
+
+function scavenging({ windows }: Si): Scavenging {
+  const { law, layout, inside, leaving, smoothing } = windows.scavenging;
+  const usual = SCAVENGING_BY_LAYOUT[layout];
+  const laws: Record<typeof law, Scavenging['law']> = {
+    'perfect mixing': { kind: 'perfect mixing' },
+    'perfect displacement': { kind: 'perfect displacement' },
+    'displacement then mixing': {
+      kind: 'displacement then mixing',
+      displacedShare: windows.scavenging.displacedShare ?? usual.displacedShare,
+    },
+    table: { kind: 'table', inside: inside ?? [], leaving: leaving ?? [] },
+  };
+  return {
+    law: laws[law],
+    shortCircuitShare: windows.scavenging.shortCircuitShare ?? usual.shortCircuitShare,
+    smoothing,
+  };
+}
+
+function collector(si: Si['exhaust']['collectors'][number]): Collector {
+  return {
+    volume: si.volume,
+    outletArea: circle(si.outlet),
+    outletDischarge: si.outletDischarge,
+    wall: wall(si),
+  };
+}
+
+/** Wall of a volume; where no area is given, that of a duct with this volume and hydraulic diameter, 4 V / d. */
+function wall({ volume, wall: si }: { volume: number; wall: Si['plenum']['wall'] }): WallPatch {
+  return {
+    area: si.area ?? (4 * volume) / si.hydraulicDiameter,
+    temperature: si.temperature,
+    hydraulicDiameter: si.hydraulicDiameter,
+    enhancement: si.enhancement,
+  };
+}
+
+const circle = (diameter: number): number => (Math.PI / 4) * diameter * diameter;
