@@ -47,17 +47,19 @@ export class FaultList {
       value < (limits.below ?? Infinity) &&
       value <= (limits.atMost ?? Infinity) &&
       (!limits.whole || Number.isInteger(value));
-    if (!ok) this.add(path, `${name} is ${show(value, unit)}: it must be ${allowed(limits, unit)}`);
+    if (!ok) this.add(path, `${name} is ${show(value, unit)}: it must be ${allowed(value, limits, unit)}`);
     return ok;
   }
 }
 
-function allowed(limits: Limits, unit: ShownUnit): string {
-  const parts: string[] = [];
-  if (limits.above !== undefined) parts.push(`above ${show(limits.above, unit)}`);
-  if (limits.atLeast !== undefined) parts.push(`at least ${show(limits.atLeast, unit)}`);
-  if (limits.below !== undefined) parts.push(`below ${show(limits.below, unit)}`);
-  if (limits.atMost !== undefined) parts.push(`at most ${show(limits.atMost, unit)}`);
-  const kind = limits.whole ? 'a whole number' : 'a finite number';
-  return parts.length > 0 ? `${kind} ${parts.join(' and ')}` : kind;
+function allowed(value: number, limits: Limits, unit: ShownUnit): string {
+  const kinds: string[] = [];
+  if (!Number.isFinite(value)) kinds.push('a finite number');
+  if (limits.whole) kinds.push('a whole number');
+  const bounds: string[] = [];
+  if (limits.above !== undefined) bounds.push(`above ${show(limits.above, unit)}`);
+  if (limits.atLeast !== undefined) bounds.push(`at least ${show(limits.atLeast, unit)}`);
+  if (limits.below !== undefined) bounds.push(`below ${show(limits.below, unit)}`);
+  if (limits.atMost !== undefined) bounds.push(`at most ${show(limits.atMost, unit)}`);
+  return [...kinds, ...(bounds.length > 0 ? [bounds.join(' and ')] : [])].join(', ');
 }

@@ -4,6 +4,7 @@ import { PistonMotion } from '../../../src/sim/geometry/crank-train.ts';
 import type { RodSystem } from '../../../src/sim/geometry/crank-train.ts';
 import { rodPoints } from '../../../src/sim/geometry/rod-points.ts';
 import { TURN, deg, mm } from '../../../src/sim/units.ts';
+import { uniform } from './uniform.ts';
 
 const rodsAt = (axisAngle: number, change: Partial<RodSystem> = {}): RodSystem => ({
   crankRadius: 25 * mm,
@@ -29,12 +30,12 @@ const sliderCrank = (r: number, l: number, angle: number): number =>
 /** Any rods that go round: k below 0.4 L, r below 0.35 of what the articulated rod leaves. */
 const anyRods = fc
   .record({
-    crankRadius: fc.double({ min: 0.01, max: 0.06, noNaN: true }),
-    rodOverRadius: fc.double({ min: 3, max: 6, noNaN: true }),
-    knuckleOverRod: fc.double({ min: 0, max: 0.35, noNaN: true }),
-    masterAxis: fc.double({ min: -4, max: 4, noNaN: true }),
-    fromMaster: fc.double({ min: 0, max: TURN, noNaN: true }),
-    knuckleShift: fc.double({ min: -0.1, max: 0.1, noNaN: true }),
+    crankRadius: uniform(0.01, 0.06),
+    rodOverRadius: uniform(3, 6),
+    knuckleOverRod: uniform(0, 0.35),
+    masterAxis: uniform(-4, 4),
+    fromMaster: uniform(0, TURN),
+    knuckleShift: uniform(-0.1, 0.1),
   })
   .map((some): RodSystem => {
     const masterRodLength = some.crankRadius * some.rodOverRadius;
@@ -110,7 +111,7 @@ describe('PistonMotion', () => {
 
   it('has the exact slope: equal to central differences of any rods to their own accuracy', () => {
     fc.assert(
-      fc.property(anyRods, fc.double({ min: -10, max: 10, noNaN: true }), (rods, angle) => {
+      fc.property(anyRods, uniform(-10, 10), (rods, angle) => {
         const h = 1e-4;
         const at = (shift: number): number => heightAt(rods, angle + shift);
         // Fourth-order difference: error about h^4 r / 30 plus round-off eps L / h, below 1e-11 of the rod.
@@ -125,7 +126,7 @@ describe('PistonMotion', () => {
 
   it('only turns with the row when master and axis turn together', () => {
     fc.assert(
-      fc.property(anyRods, fc.double({ min: -6, max: 6, noNaN: true }), (rods, turn) => {
+      fc.property(anyRods, uniform(-6, 6), (rods, turn) => {
         const turned = { ...rods, masterAxis: rods.masterAxis + turn, axisAngle: rods.axisAngle + turn };
         expect(Math.abs(heightAt(turned, 1 + turn) - heightAt(rods, 1))).toBeLessThan(
           1e-14 * rods.masterRodLength,
@@ -149,7 +150,7 @@ describe('PistonMotion', () => {
 describe('rodPoints', () => {
   it('keeps every rod at its length and the gudgeon pin on the axis at the height of the motion', () => {
     fc.assert(
-      fc.property(anyRods, fc.double({ min: -10, max: 10, noNaN: true }), (rods, angle) => {
+      fc.property(anyRods, uniform(-10, 10), (rods, angle) => {
         const { crankPin, knucklePin, gudgeonPin } = rodPoints(rods, angle);
         const scale = rods.masterRodLength;
         const apart = (a: { x: number; y: number }, b: { x: number; y: number }): number =>

@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { deadCentres, largestOffAxis } from '../../../src/sim/geometry/dead-centres.ts';
 import { pistonMotion } from '../../../src/sim/geometry/solve-train.ts';
 import { TURN, deg, mm } from '../../../src/sim/units.ts';
+import { plausibleRow } from './plausible-row.ts';
 import { engineWith } from './workshop.ts';
+import { uniform } from './uniform.ts';
 
 const motionOf = (count: number, knuckle_mm: number, index: number) => {
   const { train } = engineWith({ count, knuckle: knuckle_mm * mm });
@@ -11,14 +13,6 @@ const motionOf = (count: number, knuckle_mm: number, index: number) => {
 };
 
 const aroundZero = (angle: number): number => angle - TURN * Math.round(angle / TURN);
-
-/** Rows of 1 to 14 cylinders of the proportions builders use: k up to 0.35 L, r from L/6 to L/3.2. */
-export const plausibleRow = fc.record({
-  count: fc.integer({ min: 1, max: 14 }),
-  crankRadius: fc.double({ min: 0.008, max: 0.06, noNaN: true }),
-  rodOverRadius: fc.double({ min: 3.2, max: 6, noNaN: true }),
-  knuckleOverRod: fc.oneof(fc.constant(0), fc.double({ min: 0, max: 0.35, noNaN: true })),
-});
 
 describe('deadCentres', () => {
   // Hand-worked table for crank 25 and rod 95 mm: [cylinders, k_mm, index, top below master's_mm, stroke_mm, top after own axis_deg].
@@ -63,7 +57,7 @@ describe('deadCentres', () => {
 
   it('gives the highest and the lowest point of any plausible row, zero slope there, and two reversals', () => {
     fc.assert(
-      fc.property(plausibleRow, fc.double({ min: 0, max: TURN, noNaN: true }), (some, angle) => {
+      fc.property(plausibleRow, uniform(0, TURN), (some, angle) => {
         const masterRod = some.crankRadius * some.rodOverRadius;
         const { train } = engineWith({
           count: some.count,

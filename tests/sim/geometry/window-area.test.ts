@@ -5,12 +5,13 @@ import { WindowProfile } from '../../../src/sim/geometry/window-profile.ts';
 import { clearWidth, developedWidth, slantFactor } from '../../../src/sim/geometry/window-width.ts';
 import { deg, mm, mm2 } from '../../../src/sim/units.ts';
 import { referenceRows, windowGroup } from './workshop.ts';
+import { uniform } from './uniform.ts';
 
 const anyWindow = fc
   .record({
-    width: fc.double({ min: 0.001, max: 0.05, noNaN: true }),
-    height: fc.double({ min: 0.001, max: 0.03, noNaN: true }),
-    roundness: fc.double({ min: 0, max: 1, noNaN: true }),
+    width: uniform(0.001, 0.05),
+    height: uniform(0.001, 0.03),
+    roundness: uniform(0, 1),
   })
   .map(({ width, height, roundness }) => ({
     width,
@@ -52,8 +53,8 @@ describe('roundedWindowArea', () => {
     fc.assert(
       fc.property(
         anyWindow,
-        fc.double({ min: -0.2, max: 1.2, noNaN: true }),
-        fc.double({ min: 0, max: 0.3, noNaN: true }),
+        uniform(-0.2, 1.2),
+        uniform(0, 0.3),
         ({ width, height, radius }, share, more) => {
           const area = (e: number): number => roundedWindowArea(width, height, radius, e);
           const e = share * height;
