@@ -16,7 +16,7 @@ export interface WindowIntegrals {
  * Angle-areas of one cylinder: integral of the effective area (slant included, no discharge coefficient) over crank angle.
  *
  * Numerics: five-point Gauss-Legendre on pieces between the kinks, each piece split into `SPLIT`; the square-root growth
- * of a rounded window's width at its edge holds the relative error to about 1e-7.
+ * of a rounded window's width at its edge holds the relative error to 1e-8.
  */
 export function angleAreas(cylinder: CylinderGeometry): WindowIntegrals {
   const { exhaust, transfer } = cylinder;
