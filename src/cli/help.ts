@@ -1,0 +1,24 @@
+/** What `--help` prints. */
+export const HELP = `Umbel: will the blower feed it? A cycle model for blown radial two-strokes.
+
+  umbel point FILE --speed 6000 [--throttle 80%] [--set path=value …] [--json]
+      one operating point, solved until it repeats
+  umbel sweep FILE --speed 1000:9000:500 [--throttle 80%] [--set path=value …] [--json | --csv]
+      points from : to : step; the report adds cranking speed
+  umbel geometry FILE [--set path=value …] [--json]
+      strokes, dead centres and port timing of every cylinder
+  umbel check FILE [--set path=value …]
+      says everything that is wrong with a design file, and what is unusual
+
+FILE is a design file, or the name of a preset such as lovage-7.
+
+Quantities take units: 6000rpm, 100rev/s, 80%, 3.2in, 45cc, 5psi, 0,85. Bare numbers mean rpm for a speed,
+a fraction for the throttle (0 shut, 1 open), and the unit in the key for a value that is set:
+  --set cylinder.bore=42mm --set blower.gears[0].driver=40 --set corrections[A3].barrel=0.5mm --set restrictor=none
+
+Leaves 0 if solved, 1 if a point has no answer (the reason is told), 2 if the input is wrong.
+
+What comes out is an estimate; it cannot know pressure waves, jets, local hot spots or fatigue. A plenum full of
+mixture can explode, rotating parts need containment, fuel burns. Local rules and licensed or experienced practice
+come first, before anything is built or run.
+`;

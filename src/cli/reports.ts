@@ -1,0 +1,160 @@
+import { cylinderName } from '../design/cylinder-name.ts';
+import { formatQuantity, unitNamed } from '../design/format-quantity.ts';
+import type { Model } from '../sim/index.ts';
+import type { PointResult, SolvedPoint } from '../sim/results/point-result.ts';
+import { judgeBlower } from '../sim/results/verdict.ts';
+import { bar, cc, celsiusFromKelvin, deg, gram, gramPerKWh, kW, mm, percent, rpm } from '../sim/units.ts';
+import { table } from './table.ts';
+
+const fixed = (value: number, digits: number): string => value.toFixed(digits).replace('-', '−');
+const share = (value: number): string => `${fixed(value / percent, 1)} %`;
+const CAUTION =
+  'An estimate without pressure waves, jets or hot spots. A plenum of mixture can explode: relief valve and flame arrester;\n' +
+  'contain what rotates. Local rules and licensed or experienced practice come first.';
+
+/** One point in words, the answer first. */
+export function pointReport(design: string, model: Model, point: PointResult): string {
+  const verdict = judgeBlower([point], model.engine.wanted);
+  const where = `${design}, ${fixed(point.speed / rpm, 0)} rpm, throttle ${share(point.throttle)}`;
+  if (!point.converged) return `${verdict.text}\n\n${where}: no answer. ${point.reason}\n`;
+  return [
+    verdict.text,
+    '',
+    where,
+    ...figures(point),
+    '',
+    cylinderTable(model, point),
+    ...notes(point),
+    '',
+    CAUTION,
+    '',
+  ].join('\n');
+}
+
+function figures({ engine, blower, plenum, cycles, residuals }: SolvedPoint): string[] {
+  const show = formatQuantity;
+  const { deliveryRatio, chargingEfficiency, scavengingEfficiency, trappingEfficiency } = engine;
+  const closed = Math.max(residuals.mass, residuals.energy, residuals.species);
+  const bsfc = engine.bsfc === null ? 'no brake power' : `${fixed(engine.bsfc / gramPerKWh, 0)} g/kWh`;
+  return [
+    `  air       ${fixed(engine.airFlow / gram, 2)} g/s; delivery ratio ${fixed(deliveryRatio, 3)}, kept (charging efficiency) ${fixed(chargingEfficiency, 3)}`,
+    `            purity (scavenging efficiency) ${fixed(scavengingEfficiency, 3)}, trapping efficiency ${fixed(trappingEfficiency, 3)}`,
+    `  blower    displaces ${show(blower.displacementPerTurn, unitNamed('cc'))} a turn, engine ${show(engine.sweptVolume, unitNamed('cc'))}; slip ${share(blower.slipFraction)}`,
+    `            takes ${fixed(blower.shaftPower / kW, 2)} kW, rotors ${fixed(blower.rotorSpeed / rpm, 0)} rpm, tips ${fixed(blower.tipSpeed, 1)} m/s, outlet ${fixed(celsiusFromKelvin(blower.outletTemperature), 0)} °C`,
+    `  plenum    ${fixed(plenum.meanPressure / bar, 3)} bar absolute (${fixed(plenum.minPressure / bar, 3)} to ${fixed(plenum.maxPressure / bar, 3)}), ${fixed(celsiusFromKelvin(plenum.meanTemperature), 0)} °C`,
+    `  output    ${fixed(engine.brakePower / kW, 2)} kW, ${fixed(engine.torque, 2)} N m; bmep ${fixed(engine.bmep / bar, 2)} bar of imep ${fixed(engine.imep / bar, 2)}, friction ${fixed(engine.fmep / bar, 2)}`,
+    `  fuel      ${fixed(engine.fuelFlow / gram, 2)} g/s, ${bsfc}; heat to the cylinder walls ${fixed(engine.wallHeat / kW, 2)} kW`,
+    `  solved    in ${cycles} periods; mass, energy and species close to ${closed.toExponential(0)}, last change ${residuals.change.toExponential(0)}`,
+  ];
+}
+
+function cylinderTable(model: Model, point: SolvedPoint): string {
+  const rows = point.cylinders.map((cylinder, index) => {
+    const { rowIndex, cylinderIndex } = model.geometry.cylinders[index]!;
+    return [
+      cylinderName(rowIndex, cylinderIndex),
+      fixed(cylinder.deliveryRatio, 3),
+      fixed(cylinder.chargingEfficiency, 3),
+      fixed(cylinder.purity, 3),
+      fixed(cylinder.imep / bar, 2),
+      fixed(cylinder.peakPressure / bar, 1),
+      cylinder.misfire ? 'misfires' : '',
+    ];
+  });
+  return table(['cylinder', 'delivered', 'kept', 'purity', 'imep bar', 'peak bar', ''], rows);
+}
+
+const notes = ({ notes: list }: SolvedPoint): string[] =>
+  list.length === 0 ? [] : ['', ...list.map(({ kind, text }) => `${kind}: ${text}`)];
+
+/** A sweep in words, the answer first; `extra` is the cranking point where the sweep leaves it out. */
+export function sweepReport(
+  design: string,
+  model: Model,
+  points: readonly PointResult[],
+  extra: PointResult | null,
+): string {
+  const all = extra ? [extra, ...points] : points;
+  const rows = all.map((point) => {
+    const speed = fixed(point.speed / rpm, 0) + (point === extra ? ' cranking' : '');
+    if (!point.converged) return [speed, 'no answer'];
+    const { engine, plenum, blower } = point;
+    return [
+      speed,
+      fixed(engine.deliveryRatio, 3),
+      fixed(engine.chargingEfficiency, 3),
+      fixed(plenum.meanPressure / bar, 3),
+      share(blower.slipFraction),
+      fixed(blower.shaftPower / kW, 2),
+      fixed(engine.airFlow / gram, 1),
+      fixed(engine.torque, 1),
+      fixed(engine.brakePower / kW, 2),
+      String(point.cylinders.filter((cylinder) => cylinder.misfire).length),
+    ];
+  });
+  const head = [
+    'rpm',
+    'delivered',
+    'kept',
+    'plenum bar',
+    'slip',
+    'blower kW',
+    'air g/s',
+    'N m',
+    'kW',
+    'misfiring',
+  ];
+  const reasons = all.flatMap((point) =>
+    point.converged ? [] : [`${fixed(point.speed / rpm, 0)} rpm: no answer. ${point.reason}`],
+  );
+  const cautions = new Set(
+    all.flatMap((point) =>
+      point.converged
+        ? point.notes
+            .filter(({ kind }) => kind === 'caution')
+            .map(({ text }) => `${fixed(point.speed / rpm, 0)} rpm: ${text}`)
+        : [],
+    ),
+  );
+  const verdict = judgeBlower(all, model.engine.wanted);
+  return [verdict.text, '', design, table(head, rows), ...reasons, ...cautions, '', CAUTION, ''].join('\n');
+}
+
+/** Dead centres, strokes and port timing of every cylinder. */
+export function geometryReport(design: string, model: Model): string {
+  const { geometry, engine, drive } = model;
+  const displaced = engine.blower.count * engine.blower.displacement * drive.ratio;
+  const angle = (value: number) => fixed(value / deg, 2);
+  const rows = geometry.cylinders.map((cylinder) => [
+    cylinderName(cylinder.rowIndex, cylinder.cylinderIndex) + (cylinder.isMaster ? ' master' : ''),
+    angle(cylinder.tdc),
+    angle(cylinder.bdc),
+    fixed(cylinder.stroke / mm, 3),
+    fixed(cylinder.compressionRatio, 2),
+    fixed(cylinder.trappedCompressionRatio, 2),
+    angle(cylinder.exhaust.opensAfterOwnTdc),
+    angle(cylinder.exhaust.closesAfterOwnTdc),
+    angle(cylinder.transfer.opensAfterOwnTdc),
+    angle(cylinder.transfer.closesAfterOwnTdc),
+  ]);
+  const head = [
+    'cylinder',
+    'TDC °',
+    'BDC °',
+    'stroke mm',
+    'CR',
+    'trapped',
+    'ex. opens',
+    'closes',
+    'tr. opens',
+    'closes',
+  ];
+  return [
+    `${design}: ${fixed(geometry.sweptVolume / cc, 1)} cc swept; the blower displaces ${fixed(displaced / cc, 1)} cc a turn of the crank, ` +
+      `${fixed(displaced / geometry.sweptVolume, 2)} times as much, before slip.`,
+    'Dead centres in crank angle; windows in crank angle after each cylinder’s own top dead centre.',
+    '',
+    table(head, rows),
+    '',
+  ].join('\n');
+}
