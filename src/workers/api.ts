@@ -2,15 +2,7 @@
  * The whole contract between the page and the workers: plain data in, values out. An expected failure is a reply
  * like any other; only a bug throws.
  */
-import type { Engine } from '../sim/engine.ts';
-import type { Fault } from '../sim/outcome.ts';
-import type { PointResult } from '../sim/results/point-result.ts';
-
-/** Where on its map an engine is to run: crank speed [rad/s] and throttle, 0 shut to 1 open [-]. */
-export interface Operating {
-  readonly speed: number;
-  readonly throttle: number;
-}
+import type { Engine, Fault, OperatingPoint, SolvedPoint, UnsolvedPoint } from '../sim/index.ts';
 
 export interface PointRequest {
   /** Never used twice by one client: a reply or a report belongs to the request of the same number. */
@@ -18,12 +10,18 @@ export interface PointRequest {
   readonly engine: Engine;
   /** Equal numbers promise equal engines, so that a worker can keep the model it built last. */
   readonly engineId: number;
-  readonly operating: Operating;
+  readonly operating: OperatingPoint;
 }
 
 /** The result's traces arrive by transfer: whoever gets the reply owns them. */
 export type PointReply =
-  | { readonly runId: number; readonly status: 'solved'; readonly result: PointResult }
+  | { readonly runId: number; readonly status: 'solved'; readonly result: SolvedPoint }
+  | {
+      readonly runId: number;
+      readonly status: 'unsolved';
+      readonly reason: string;
+      readonly result: UnsolvedPoint;
+    }
   | { readonly runId: number; readonly status: 'dropped'; readonly reason: string }
   | {
       readonly runId: number;

@@ -1,5 +1,5 @@
-import type { Engine } from '../sim/engine.ts';
-import type { Operating, PointReply, TurnReport } from './api.ts';
+import type { Engine, OperatingPoint } from '../sim/index.ts';
+import type { PointReply, TurnReport } from './api.ts';
 import { coarseFirst } from './coarse-first.ts';
 import { WorkerPool } from './worker-pool.ts';
 import type { SpawnWorker, Task, Urgency } from './worker-pool.ts';
@@ -52,14 +52,14 @@ export class SimClient {
   }
 
   /** One point, ahead of all background work. */
-  point(engine: Engine, operating: Operating, events: PointEvents): Running {
+  point(engine: Engine, operating: OperatingPoint, events: PointEvents): Running {
     const task = this.#task(engine, operating, 'now', events);
     this.#pool.add(task);
     return { stop: () => this.#pool.drop(task) };
   }
 
   /** Many points, shared over the pool; both ends come first, then the middles of the gaps. */
-  sweep(engine: Engine, points: readonly Operating[], events: SweepEvents): Running {
+  sweep(engine: Engine, points: readonly OperatingPoint[], events: SweepEvents): Running {
     const began = this.#now();
     const total = points.length;
     let done = 0;
@@ -92,7 +92,7 @@ export class SimClient {
     this.#pool.close();
   }
 
-  #task(engine: Engine, operating: Operating, urgency: Urgency, events: PointEvents): Task {
+  #task(engine: Engine, operating: OperatingPoint, urgency: Urgency, events: PointEvents): Task {
     return {
       request: { runId: ++this.#runs, engine, engineId: this.#idOf(engine), operating },
       urgency,

@@ -1,13 +1,11 @@
-import type { Engine } from '../sim/engine.ts';
-import type { Outcome } from '../sim/outcome.ts';
-import type { PointResult } from '../sim/results/point-result.ts';
-import type { Operating, PointReply, PointRequest, SimService, TurnReport } from './api.ts';
+import type { Engine, OperatingPoint, Outcome, PointResult, Progress } from '../sim/index.ts';
+import type { PointReply, PointRequest, SimService, TurnReport } from './api.ts';
 
 /** What the service needs of the model; a test hands in a fake. */
 export interface Solver<Model> {
   build(engine: Engine): Outcome<Model>;
   /** Yields after every period stepped. */
-  solve(model: Model, operating: Operating): Generator<{ cycle: number; change: number }, PointResult>;
+  solve(model: Model, operating: OperatingPoint): Generator<Progress, { readonly result: PointResult }>;
 }
 
 export interface Pace {
@@ -49,7 +47,7 @@ export function createSimService<Model>(solver: Solver<Model>, pace: Pace): SimS
     let stretchBegan = pace.now();
     for (;;) {
       const turn = turns.next();
-      if (turn.done) return { runId, status: 'solved', result: turn.value };
+      if (turn.done) return replyOf(runId, turn.value.result);
       if (pace.now() - stretchBegan < pace.longestStretch_ms) continue;
       listener({ runId, cycle: turn.value.cycle, change: turn.value.change });
       await pace.breathe();
@@ -73,3 +71,8 @@ export function createSimService<Model>(solver: Solver<Model>, pace: Pace): SimS
     },
   };
 }
+
+const replyOf = (runId: number, result: PointResult): PointReply =>
+  result.converged
+    ? { runId, status: 'solved', result }
+    : { runId, status: 'unsolved', reason: result.reason, result };

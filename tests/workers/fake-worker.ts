@@ -1,5 +1,4 @@
-import type { Engine } from '../../src/sim/engine.ts';
-import type { PointResult } from '../../src/sim/results/point-result.ts';
+import type { Engine, PointResult } from '../../src/sim/index.ts';
 import type { Pace, Solver } from '../../src/workers/sim-service.ts';
 import { createSimService } from '../../src/workers/sim-service.ts';
 import type { PointRequest } from '../../src/workers/api.ts';
@@ -25,7 +24,12 @@ export function countingSolver(
         this.stepped += 1;
         yield { cycle, change: 1 / cycle };
       }
-      return { speed: operating.speed } as PointResult;
+      const { speed, throttle } = operating;
+      const result =
+        speed < 0
+          ? { converged: false, reason: 'The crank turns backwards.' }
+          : { converged: true, speed, throttle };
+      return { result: result as PointResult };
     },
   };
 }

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { Operating, PointReply } from '../../src/workers/api.ts';
+import type { OperatingPoint } from '../../src/sim/index.ts';
+import type { PointReply } from '../../src/workers/api.ts';
 import { poolSize, SimClient } from '../../src/workers/sim-client.ts';
 import type { SweepProgress } from '../../src/workers/sim-client.ts';
 import { engineNamed, everyTurn, fakeWorkers } from './fake-worker.ts';
 
 const lovage = engineNamed('lovage');
-const at = (speed: number): Operating => ({ speed, throttle: 1 });
-const speeds = (count: number): Operating[] =>
+const at = (speed: number): OperatingPoint => ({ speed, throttle: 1 });
+const speeds = (count: number): OperatingPoint[] =>
   Array.from({ length: count }, (_, index) => at(100 * (index + 1)));
 const still = (): number => 0;
 

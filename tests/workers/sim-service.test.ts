@@ -15,7 +15,11 @@ describe('createSimService', () => {
     const service = createSimService(countingSolver(3), everyTurn);
     const reports: TurnReport[] = [];
     service.watch((report) => reports.push(report));
-    expect(await service.solve(request(7))).toEqual({ runId: 7, status: 'solved', result: { speed: 700 } });
+    expect(await service.solve(request(7))).toMatchObject({
+      runId: 7,
+      status: 'solved',
+      result: { speed: 700 },
+    });
     expect(reports.map((report) => report.cycle)).toEqual([1, 2, 3]);
     expect(reports.every((report) => report.runId === 7)).toBe(true);
   });
@@ -55,6 +59,16 @@ describe('createSimService', () => {
     await service.solve(request(2, 1, 'lovage'));
     await service.solve(request(3, 2, 'dill'));
     expect(solver.built).toEqual(['lovage', 'dill']);
+  });
+
+  it('replies with the reason when a point has no answer', async () => {
+    const service = createSimService(countingSolver(1), everyTurn);
+    const backwards = { ...request(1), operating: { speed: -100, throttle: 1 } };
+    expect(await service.solve(backwards)).toMatchObject({
+      runId: 1,
+      status: 'unsolved',
+      reason: 'The crank turns backwards.',
+    });
   });
 
   it('refuses an engine that cannot be built, with the faults as they stand', async () => {

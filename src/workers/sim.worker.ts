@@ -1,0 +1,32 @@
+import * as Comlink from 'comlink';
+import { buildModel, solve } from '../sim/index.ts';
+import type { SimService } from './api.ts';
+import { buffersOf } from './buffers-of.ts';
+import { createSimService } from './sim-service.ts';
+
+const { port1, port2 } = new MessageChannel();
+let resume: (() => void) | null = null;
+port1.onmessage = () => resume?.();
+
+const service = createSimService(
+  { build: buildModel, solve },
+  {
+    now: () => performance.now(),
+    // A message to oneself: unlike a timer it is never held back, and waiting requests come before it.
+    breathe: () =>
+      new Promise((resolve) => {
+        resume = resolve;
+        port2.postMessage(null);
+      }),
+    longestStretch_ms: 8,
+  },
+);
+
+const sent: SimService = {
+  ...service,
+  solve: async (request) => {
+    const reply = await service.solve(request);
+    return Comlink.transfer(reply, buffersOf(reply));
+  },
+};
+Comlink.expose(sent);
