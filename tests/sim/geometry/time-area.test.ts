@@ -7,7 +7,8 @@ const top = (depth_mm: number) => ({ top: { kind: 'depth', depth: depth_mm * mm 
 
 describe('angleAreas', () => {
   it('matches the closed form for a square window and a rod so long that the motion is a cosine', () => {
-    // A rod a million cranks long leaves r/2L = 5e-7 of obliquity. x = r (1 - cos theta), window from x = 1.2 r to the bottom: integral of w r (cos theta_o - cos theta) over its opening.
+    // Window from x = 1.2 r to the bottom, x = r (1 - cos theta): integral of w r (cos theta_o - cos theta) while open.
+    // A rod a million cranks long still leaves r/2L = 5e-7 of obliquity.
     const endless = engineWith({
       count: 1,
       knuckle: 0,
