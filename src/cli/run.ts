@@ -24,8 +24,8 @@ export const SOLVED = 0;
 export const NO_ANSWER = 1;
 export const BAD_INPUT = 2;
 
-/** Run the command line; returns the exit code. */
-export function run(argv: readonly string[], streams: Streams): number {
+/** Run the command line with a solver of points; returns the exit code. */
+export function run(argv: readonly string[], streams: Streams, solver: Solver = solvePoint): number {
   const request = readArguments(argv);
   if (!request.ok) {
     tell(request.faults, streams);
@@ -44,26 +44,39 @@ export function run(argv: readonly string[], streams: Streams): number {
       model.faults.map((fault) => toDesignPath(fault, design.value)),
       streams,
     );
-  return COMMANDS[request.value.command](request.value, design.value, model.value, streams);
+  return COMMANDS[request.value.command](request.value, design.value, model.value, streams, solver);
 }
 
-type Run = (request: Request, design: Design, model: Model, streams: Streams) => number;
+type Solver = typeof solvePoint;
+type Run = (request: Request, design: Design, model: Model, streams: Streams, solver: Solver) => number;
 
 const COMMANDS: Record<Request['command'], Run> = { point, sweep, geometry, check };
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
 
-function point(request: Request, { name }: Design, model: Model, { out, err }: Streams): number {
-  const result = solvePoint(model, { speed: request.speeds[0]!, throttle: request.throttle });
+function point(
+  request: Request,
+  { name }: Design,
+  model: Model,
+  { out, err }: Streams,
+  solver: Solver,
+): number {
+  const result = solver(model, { speed: request.speeds[0]!, throttle: request.throttle });
   out(request.format === 'json' ? json(pointJson(name, model, result)) : pointReport(name, model, result));
   if (result.converged) return SOLVED;
   err(`no answer at ${Math.round(result.speed / rpm)} rpm: ${result.reason}\n`);
   return NO_ANSWER;
 }
 
-function sweep(request: Request, { name }: Design, model: Model, { out, err }: Streams): number {
+function sweep(
+  request: Request,
+  { name }: Design,
+  model: Model,
+  { out, err }: Streams,
+  solver: Solver,
+): number {
   const { throttle, format } = request;
-  const points = request.speeds.map((speed) => solvePoint(model, { speed, throttle }));
+  const points = request.speeds.map((speed) => solver(model, { speed, throttle }));
   if (format === 'json') {
     out(json({ design: name, points: points.map((each) => pointJson(name, model, each)) }));
   } else if (format === 'csv') {
@@ -71,7 +84,7 @@ function sweep(request: Request, { name }: Design, model: Model, { out, err }: S
   } else {
     const { crankingSpeed } = model.engine.wanted;
     const included = points.some((each) => Math.abs(each.speed - crankingSpeed) <= 1e-6 * crankingSpeed);
-    const cranking = included ? null : solvePoint(model, { speed: crankingSpeed, throttle });
+    const cranking = included ? null : solver(model, { speed: crankingSpeed, throttle });
     out(sweepReport(name, model, points, cranking));
   }
   const unsolved = points.filter((each) => !each.converged);

@@ -60,7 +60,8 @@ function* keyFaults(data: unknown, steps: Path): Generator<Fault & { steps: Path
 }
 
 function unknownKey(key: string, known: readonly string[]): string {
-  const { name } = splitKey(key);
+  // What stands before the first underscore, whether or not what follows is a unit.
+  const name = key.split('_')[0]!;
   const nearest =
     known.find((each) => splitKey(each).name.toLowerCase() === name.toLowerCase()) ??
     known.find((each) => editDistance(splitKey(each).name.toLowerCase(), name.toLowerCase()) <= 2);

@@ -57,7 +57,10 @@ export function judgeBlower(points: readonly PointResult[], wanted: WantedAir): 
   const sentence =
     solved.length === 1
       ? onePoint(least, wanted, enough)
-      : manyPoints(solved, least, wanted, { enough, short, cranking });
+      : manyPoints(solved, least, wanted, { enough, short, cranking }) +
+        (cranking || unsolved.some((speed) => isCranking(speed, wanted))
+          ? ''
+          : ' Cranking was not worked out.');
   const missing = unsolved.length > 0 ? ` No answer at ${speeds(unsolved)}.` : '';
   return { enough, margin, speed: least.speed, short, cranking, unsolved, text: sentence + missing };
 }
@@ -99,10 +102,9 @@ function manyPoints(
 ): string {
   const span = `${rpmText(solved[0]!.speed, false)} to ${rpmText(solved.at(-1)!.speed)}`;
   const worst = `${ratio(least.deliveryRatio)} at ${rpmText(least.speed)}, ${gap(least.deliveryRatio, wanted.deliveryRatio)} the ${ratio(wanted.deliveryRatio)} wanted`;
-  const left = cranking ? '' : ' Cranking was not worked out.';
   if (enough) {
     const included = cranking ? `, cranking at ${rpmText(wanted.crankingSpeed)} included` : '';
-    return `The blower is big enough at every speed worked out, ${span}${included}: it delivers least, ${worst}.${left}`;
+    return `The blower is big enough at every speed worked out, ${span}${included}: it delivers least, ${worst}.`;
   }
   const everywhere =
     short.length === 1 && solved.every(({ deliveryRatio }) => deliveryRatio < wanted.deliveryRatio);
@@ -117,7 +119,7 @@ function manyPoints(
       ? ', cranking included'
       : ', though it is for cranking'
     : '';
-  return `The blower is not big enough ${where}${crankingText}: it delivers least, ${worst}.${left}`;
+  return `The blower is not big enough ${where}${crankingText}: it delivers least, ${worst}.`;
 }
 
 const ratio = (value: number): string => value.toFixed(2);

@@ -1,0 +1,21 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { readDesign } from '../../src/design/read-design.ts';
+import type { Design } from '../../src/design/schema/design.ts';
+import type { Outcome } from '../../src/sim/outcome.ts';
+
+const folder = fileURLToPath(new URL('../../presets/', import.meta.url));
+export const PRESETS = readdirSync(folder).filter((name) => name.endsWith('.json'));
+export const presetText = (name: string): string => readFileSync(folder + name, 'utf8');
+
+/** The value of a sound outcome; a test that gets here with faults shows them. */
+export function sound<T>(outcome: Outcome<T>): T {
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.faults, null, 1));
+  return outcome.value;
+}
+
+export const preset = (name: string): Design => sound(readDesign(presetText(`${name}.json`)));
+
+/** Paths of what is wrong, in the order of the alphabet. */
+export const faultPaths = (outcome: Outcome<unknown>): string[] =>
+  outcome.ok ? [] : outcome.faults.map(({ path }) => path).sort();
