@@ -12,7 +12,9 @@ import type { GasStates } from './gas-states.ts';
  *   (I - w P S M) dp = P r,      x = r + w S M dp
  *
  * Each edge's correction leaves one node and enters the other, so what the rates conserve the solution conserves.
- * Composition, temperature and geometry are left out of J: none of them is stiff, and the method keeps its order.
+ * Composition, temperature and window areas are left out: none of them is stiff, and the method keeps its order.
+ *
+ * Volumes that move change pressures at fixed state, and that is as stiff: f_t = S M p_t with p_t = -p Vdot / V.
  *
  *   dp/dm_k = (R_k T - kappa u_k) / V,   dp/dU = kappa / V,   kappa = gamma - 1
  */
@@ -23,6 +25,8 @@ export class ImplicitPressures {
   private readonly slopeFrom: Float64Array;
   private readonly slopeTo: Float64Array;
   private readonly carried: Float64Array;
+  /** Rate at which each flow changes because volumes move [kg/s^2]. */
+  private readonly drift: Float64Array;
   private readonly active: Int32Array;
   private activeCount = 0;
   private readonly pressures: Float64Array;
@@ -54,6 +58,7 @@ export class ImplicitPressures {
     this.slopeFrom = new Float64Array(edges.count);
     this.slopeTo = new Float64Array(edges.count);
     this.carried = new Float64Array(edges.carried.length);
+    this.drift = new Float64Array(edges.count);
     this.active = new Int32Array(edges.count);
     this.pressures = new Float64Array(n);
   }
@@ -74,7 +79,11 @@ export class ImplicitPressures {
     }
     this.activeCount = 0;
     for (let e = 0; e < edges.count; e++) {
-      if (edges.slopeFrom[e] !== 0 || edges.slopeTo[e] !== 0) this.active[this.activeCount++] = e;
+      if (edges.slopeFrom[e] === 0 && edges.slopeTo[e] === 0) continue;
+      this.active[this.activeCount++] = e;
+      this.drift[e] =
+        edges.slopeFrom[e] * pressureDrift(gas, edges.from[e]) +
+        edges.slopeTo[e] * pressureDrift(gas, edges.to[e]);
     }
     this.slopeFrom.set(edges.slopeFrom);
     this.slopeTo.set(edges.slopeTo);
@@ -107,9 +116,17 @@ export class ImplicitPressures {
     lu.factor();
   }
 
+  /** Adds scale * f_t to r: what moving volumes do to the flows. */
+  addDrift(r: Float64Array, scale: number, record: boolean, recordAt: number): void {
+    for (let i = 0; i < this.activeCount; i++) {
+      const e = this.active[i];
+      if (this.drift[e] !== 0) this.addFlow(r, e, scale * this.drift[e], record, recordAt);
+    }
+  }
+
   /** Overwrites r with (I - w J)^-1 r; records live from `recordAt` on when `record` is set. */
   solve(r: Float64Array, record: boolean, recordAt: number): void {
-    const { gas, edges, gradient, carried, pressures, weight } = this;
+    const { gas, edges, gradient, pressures, weight } = this;
     const stride = gas.stride;
     const n = gas.dynamicCount;
     for (let node = 0; node < n; node++) {
@@ -126,11 +143,26 @@ export class ImplicitPressures {
       const atSource = source < n ? pressures[source] : 0;
       const atSink = sink < n ? pressures[sink] : 0;
       const flow = weight * (this.slopeFrom[e] * atSource + this.slopeTo[e] * atSink);
-      const at = e * stride;
-      if (source < n)
-        for (let k = 0, j = source * stride; k < stride; k++) r[j + k] -= flow * carried[at + k];
-      if (sink < n) for (let k = 0, j = sink * stride; k < stride; k++) r[j + k] += flow * carried[at + k];
-      if (record) for (let k = 0, j = recordAt + at; k < stride; k++) r[j + k] += flow * carried[at + k];
+      this.addFlow(r, e, flow, record, recordAt);
     }
   }
+
+  /** What `flow` through edge e, carrying what was frozen, does to the two nodes and the record. */
+  private addFlow(r: Float64Array, e: number, flow: number, record: boolean, recordAt: number): void {
+    const { edges, carried } = this;
+    const n = this.gas.dynamicCount;
+    const stride = this.gas.stride;
+    const source = edges.from[e];
+    const sink = edges.to[e];
+    const at = e * stride;
+    if (source < n) for (let k = 0, j = source * stride; k < stride; k++) r[j + k] -= flow * carried[at + k];
+    if (sink < n) for (let k = 0, j = sink * stride; k < stride; k++) r[j + k] += flow * carried[at + k];
+    if (record) for (let k = 0, j = recordAt + at; k < stride; k++) r[j + k] += flow * carried[at + k];
+  }
+}
+
+/** dp/dt of a node at fixed masses and energy [Pa/s]; volumes at rest and reservoirs have none. */
+function pressureDrift(gas: GasStates, node: number): number {
+  const rate = gas.volumeRate[node];
+  return rate === 0 ? 0 : (-gas.pressure[node] * rate) / gas.volume[node];
 }

@@ -1,6 +1,6 @@
 import { Anderson } from '../numerics/anderson.ts';
 import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
-import { ros2 } from '../numerics/rosenbrock-w.ts';
+import { stepMethod } from './step-method.ts';
 import type { PointResult } from '../results/point-result.ts';
 import { Recorder } from '../results/recorder.ts';
 import { summarise, unsolved } from '../results/summarise.ts';
@@ -43,7 +43,6 @@ export interface Solution {
   readonly next: SolvedStart | null;
 }
 
-export const DEFAULT_TOLERANCE = 1e-4;
 export const PERIODIC_CHANGE = 1e-6;
 const MOST_CYCLES = 300;
 const DEPTH = 6;
@@ -64,13 +63,15 @@ export function* solve(
   point: OperatingPoint,
   options: SolveOptions = {},
 ): Generator<Progress, Solution> {
-  const tolerance = options.tolerance ?? DEFAULT_TOLERANCE;
+  const chosen = stepMethod(model, point);
+  const method = options.method ?? chosen.method;
+  const tolerance = options.tolerance ?? chosen.tolerance;
   const wanted = options.change ?? PERIODIC_CHANGE;
   const mostCycles = options.mostCycles ?? MOST_CYCLES;
   const parts = options.parts ?? 1;
   const system = new CycleSystem(model, point);
   const knots = buildSchedule(model.geometry.cylinders, model.drive.turns);
-  const period = new Period(system, knots, options.method ?? ros2, tolerance);
+  const period = new Period(system, knots, method, tolerance);
 
   const start = options.start ?? runningGuess(system);
   const n = system.stateSize;

@@ -42,10 +42,11 @@ export class Stepper {
    */
   step(theta: number, span: number, y: Float64Array, next: Float64Array, record: boolean): number {
     const { system, method, stages, argument, rates, firstRates } = this;
-    const { stages: s, a, c, m, e, alpha, gamma } = method;
+    const { stages: s, a, c, d, m, e, alpha, gamma } = method;
     const size = record ? system.size : system.stateSize;
     const h = span / system.omega;
     const w = gamma * h;
+    system.burning.prepare(theta, span);
     system.implicit.factor(w);
     for (let i = 0; i < s; i++) {
       const u = stages[i];
@@ -56,12 +57,14 @@ export class Stepper {
         f = rates;
       }
       for (let k = 0; k < size; k++) u[k] = w * f[k];
+      system.burning.addTo(u, w, record);
       for (let j = 0; j < i; j++) {
         const factor = gamma * c[i * s + j];
         if (factor === 0) continue;
         const earlier = stages[j];
         for (let k = 0; k < size; k++) u[k] += factor * earlier[k];
       }
+      system.implicit.addDrift(u, w * d[i] * h, record, system.stateSize);
       system.implicit.solve(u, record, system.stateSize);
     }
     combine(next, y, stages, m, 0, s, size);

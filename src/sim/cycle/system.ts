@@ -111,7 +111,10 @@ export class CycleSystem {
     const turnRate = omega / TURN;
     this.designFlow = engine.wanted.deliveryRatio * density * geometry.sweptVolume * turnRate;
     const perCylinder = this.designFlow / geometry.cylinders.length;
-    const smoothing = (CdA: number, flow: number) => (CdA > 0 ? smoothingPressure(flow, CdA, density) : 1);
+    // Openings are made for the top of the speed range, so that is where their design flow is taken.
+    const top = engine.wanted.maxSpeed / omega;
+    const smoothing = (CdA: number, flow: number) =>
+      CdA > 0 ? smoothingPressure(top * flow, CdA, density) : 1;
     const opening = (edge: number, area: number, cd: DirectionalCoefficient, flow: number): Opening => ({
       edge,
       forward: cd.forward * area,
@@ -270,7 +273,6 @@ export class CycleSystem {
       this.blower,
       this.pistonWork,
       this.cylinderWalls,
-      this.burning,
       this.nodeWalls,
       this.gauges,
       this.backflow,
@@ -281,14 +283,15 @@ export class CycleSystem {
       source.recordAt = end;
       end += source.recordCount;
     }
-    this.size = end;
+    this.burning.recordAt = end;
+    this.size = end + this.burning.recordCount;
     // Edges without any opening never flow.
     for (let e = 0; e < edges.count; e++) edges.close(e);
     this.implicit = new ImplicitPressures(gas, edges);
   }
 
   /**
-   * Rates of the state, and of the accumulators when recording, at one angle.
+   * Rates of the state, and of the accumulators when recording, at one angle; burning apart, which belongs to a whole step.
    *
    * @param theta - crank angle from the start of the period [rad]
    * @param y     - state

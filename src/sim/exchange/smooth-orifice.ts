@@ -17,7 +17,7 @@
  */
 export class SmoothOrifice {
   flow = 0;
-  /** d flow / d p0 and d flow / d p1, the other held. */
+  /** What the implicit step takes for d flow / d p0 and d flow / d p1. */
   slopeUp = 0;
   slopeDown = 0;
 
@@ -25,41 +25,35 @@ export class SmoothOrifice {
     const scale = CdA / Math.sqrt(R * T0);
     const pr = p1 / p0;
     const x = 1 - pr;
-    let psi: number;
-    let slope: number; // d psi / d pr
-    if (x < 1e-6) {
-      const squared = 2 * x - (3 * x * x) / gamma;
-      psi = Math.sqrt(squared);
-      slope = psi > 0 ? (-1 + (3 * x) / gamma) / psi : 0;
-    } else {
-      const a = Math.pow(pr, 1 / gamma);
-      const rising = (2 * a) / pr - gamma - 1; // > 0 beyond choking
-      if (rising >= 0) {
-        psi = chokedFlow(gamma);
-        slope = 0;
-      } else {
-        const k = (2 * gamma) / (gamma - 1);
-        psi = Math.sqrt(k * a * (a - pr));
-        slope = (k * a * rising) / (gamma * 2 * psi);
-      }
-    }
     const dp = p0 - p1;
     const dp2 = dp * dp;
     const eps2 = eps * eps;
-    if (dp2 < 1e-6 * eps2) {
-      // The straight line through zero: psi / sqrt(dp) tends to sqrt(2 / p0).
-      const line = (scale * p0 * Math.sqrt(2 / p0)) / Math.sqrt(eps);
-      this.flow = line * dp;
-      this.slopeUp = line;
-      this.slopeDown = -line;
-      return;
+    let psi: number;
+    if (x < 1e-6) {
+      if (dp2 < 1e-6 * eps2) {
+        // The straight line through zero: psi / sqrt(dp) tends to sqrt(2 / p0).
+        const line = (scale * p0 * Math.sqrt(2 / p0)) / Math.sqrt(eps);
+        this.flow = line * dp;
+        this.slopeUp = line;
+        this.slopeDown = -line;
+        return;
+      }
+      psi = Math.sqrt(2 * x - (3 * x * x) / gamma);
+    } else {
+      const a = Math.pow(pr, 1 / gamma);
+      if (2 * a >= (gamma + 1) * pr) {
+        // Beyond choking, where psi(pr) would fall again.
+        this.flow = scale * p0 * chokedFlow(gamma);
+        this.slopeUp = this.flow / p0;
+        this.slopeDown = 0;
+        return;
+      }
+      psi = Math.sqrt(((2 * gamma) / (gamma - 1)) * a * (a - pr));
     }
     const r = dp2 > 1e8 * eps2 ? 1 : Math.sqrt(Math.sqrt(dp2 / (dp2 + eps2)));
-    const flow = scale * p0 * psi * r;
-    const bend = (flow * eps2) / (2 * dp * (dp2 + eps2)); // flow / r * dr / d dp
-    this.flow = flow;
-    this.slopeUp = scale * (psi - pr * slope) * r + bend;
-    this.slopeDown = scale * slope * r - bend;
+    this.flow = scale * p0 * psi * r;
+    this.slopeUp = this.flow / dp;
+    this.slopeDown = -this.slopeUp;
   }
 }
 

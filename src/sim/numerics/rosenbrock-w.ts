@@ -2,11 +2,11 @@
  * Coefficients of linearly implicit Runge-Kutta methods of the Rosenbrock-W family, in the form that needs no product
  * with the Jacobian:
  *
- *   (I - gamma h J) u_i = gamma h [ f(t + alpha_i h, y + sum_j a_ij u_j) + sum_j (c_ij / h) u_j ]
+ *   (I - gamma h J) u_i = gamma h [ f(t + alpha_i h, y + sum_j a_ij u_j) + sum_j (c_ij / h) u_j + d_i h f_t ]
  *   y1  = y + sum_j m_j u_j        error = sum_j e_j u_j
  *
- * A W-method keeps its order for ANY matrix J, so J may leave out whatever is not stiff, and time derivatives of f are
- * not needed; with J = 0 it is an explicit Runge-Kutta method. Quantities that f and J both conserve are conserved to
+ * A W-method keeps its order for ANY matrix J and any f_t, the part of df/dt that is counted at fixed y: both may leave
+ * out whatever is not stiff. With J = 0 and f_t = 0 it is an explicit Runge-Kutta method. Quantities that f and J both conserve are conserved to
  * round-off.
  *
  * Source: Hairer & Wanner, Solving Ordinary Differential Equations II, 1996, sec. IV.7.
@@ -21,6 +21,8 @@ export interface RosenbrockW {
   readonly a: Float64Array;
   readonly c: Float64Array;
   readonly m: Float64Array;
+  /** Weight of the stiff time derivative in each stage. */
+  readonly d: Float64Array;
   /** Weights of the error estimate. */
   readonly e: Float64Array;
 }
@@ -41,6 +43,7 @@ function transformed(
   const m = new Float64Array(s);
   const e = new Float64Array(s);
   const alpha = new Float64Array(s);
+  const d = Float64Array.from(G, (row) => row.reduce((sum, g) => sum + g, 0));
   for (let i = 0; i < s; i++) {
     for (let j = 0; j < i; j++) {
       alpha[i] += A[i][j];
@@ -52,7 +55,7 @@ function transformed(
       e[i] += (b[k] - b2[k]) * inverse[k][i];
     }
   }
-  return { name, stages: s, order, gamma: G[0][0], alpha, a, c, m, e };
+  return { name, stages: s, order, gamma: G[0][0], alpha, a, c, d, m, e };
 }
 
 function invertLowerTriangular(matrix: readonly (readonly number[])[]): number[][] {
@@ -104,11 +107,11 @@ export const ros34pw2: RosenbrockW = transformed(
     [0, 0, 1, 0],
   ],
   [
-    [4.358665215084590e-1, 0, 0, 0],
-    [-8.7173304301691801e-1, 4.358665215084590e-1, 0, 0],
-    [-9.0338057013044082e-1, 5.4180672388095326e-2, 4.358665215084590e-1, 0],
-    [2.4212380706095346e-1, -1.2232505839045147, 5.4526025533510214e-1, 4.358665215084590e-1],
+    [4.35866521508459e-1, 0, 0, 0],
+    [-8.7173304301691801e-1, 4.35866521508459e-1, 0, 0],
+    [-9.0338057013044082e-1, 5.4180672388095326e-2, 4.35866521508459e-1, 0],
+    [2.4212380706095346e-1, -1.2232505839045147, 5.4526025533510214e-1, 4.35866521508459e-1],
   ],
-  [2.4212380706095346e-1, -1.2232505839045147, 1.545260255335102, 4.358665215084590e-1],
-  [3.7810903145819369e-1, -9.6042292212423178e-2, 5.0e-1, 2.1793326075422950e-1],
+  [2.4212380706095346e-1, -1.2232505839045147, 1.545260255335102, 4.35866521508459e-1],
+  [3.7810903145819369e-1, -9.6042292212423178e-2, 5.0e-1, 2.179332607542295e-1],
 );

@@ -1,10 +1,10 @@
 import type { BurnTiming } from '../../combustion/burn-timing.ts';
 import { burnedShare } from '../../combustion/completeness.ts';
-import { wiebeFraction, wiebePhase, wiebeRate } from '../../combustion/wiebe.ts';
+import { wiebeFraction, wiebePhase } from '../../combustion/wiebe.ts';
 import type { Combustion } from '../../engine.ts';
 import { AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX } from '../../gas/mixture.ts';
 import type { GasStates } from '../gas-states.ts';
-import type { Instant, Source } from '../instant.ts';
+import type { Instant } from '../instant.ts';
 import type { Memory } from '../memory.ts';
 import { TURN } from '../../units.ts';
 
@@ -18,17 +18,20 @@ export interface BurningCylinder {
  * Burning in every cylinder: air and fuel turn into products in the design's proportion; heat release is the change of
  * absolute energy that follows, so no heat is added.
  *
- *   dm_fuel/dt = -m_0 eta x'(theta) omega a       x: Wiebe fraction, eta: completeness
- *   a = min(1, fuel present / (m_0 (1 - eta x)))  so that gas lost through a window takes its fuel along
+ *   fuel burned over a step = m_0 eta (x(end) - x(begin)) a       x: Wiebe fraction, eta: completeness
+ *   a = min(1, fuel present / (m_0 (1 - eta x(begin))))           gas lost through a window takes its fuel along
  *
+ * The burn is integrated exactly and spread evenly over each step, so a coarse step still burns the right amount.
  * At the spark `ignite` fixes m_0, delay, duration and completeness from the gas of that instant.
- * Records the fuel burned in each cylinder [kg/s].
+ * Records the fuel burned in each cylinder [kg].
  */
-export class Burning implements Source {
+export class Burning {
   readonly recordCount: number;
   recordAt = 0;
   /** Burning is over here, in shares of its duration [-]. */
   private readonly lastProgress: number;
+  /** Fuel rate of the step prepared [kg/s]. */
+  private readonly rate: Float64Array;
 
   constructor(
     private readonly cylinders: readonly BurningCylinder[],
@@ -41,6 +44,7 @@ export class Burning implements Source {
     private readonly gas: GasStates,
   ) {
     this.recordCount = cylinders.length;
+    this.rate = new Float64Array(cylinders.length);
     this.lastProgress = wiebePhase(1 - 1e-9, settings.wiebeA, settings.wiebeM);
   }
 
@@ -66,31 +70,45 @@ export class Burning implements Source {
     );
   }
 
-  addTo(rates: Float64Array, record: boolean): void {
-    const { cylinders, settings, memory, gas, instant, airFuelRatio } = this;
+  /**
+   * Works out the rates of a step of length `span` [rad] from `theta`, with the gas unpacked at its beginning. They hold
+   * until the next call.
+   */
+  prepare(theta: number, span: number): void {
+    const { cylinders, settings, memory, instant } = this;
     const { wiebeA, wiebeM } = settings;
     for (let j = 0; j < cylinders.length; j++) {
-      const { node, sparkAngle } = cylinders[j];
-      let burned = 0;
+      this.rate[j] = 0;
       const mass = memory.burnMass(j);
-      if (mass > 0) {
-        let since = (instant.theta - sparkAngle) % TURN;
-        if (since < 0) since += TURN;
-        const duration = memory.burnDuration(j);
-        const progress = (since - memory.burnDelay(j)) / duration;
-        if (progress > 0 && progress < this.lastProgress) {
-          const eta = memory.completeness(j);
-          const present = this.fuelPresent(node);
-          const expected = mass * (1 - eta * wiebeFraction(progress, wiebeA, wiebeM));
-          const share = present < expected ? present / expected : 1;
-          burned = (mass * eta * wiebeRate(progress, wiebeA, wiebeM) * instant.omega * share) / duration;
-          const at = node * gas.stride;
-          rates[at + AIR_INDEX] -= burned * airFuelRatio;
-          rates[at + FUEL_INDEX] -= burned;
-          rates[at + PRODUCTS_INDEX] += burned * (1 + airFuelRatio);
-        }
-      }
-      if (record) rates[this.recordAt + j] = burned;
+      if (mass === 0) continue;
+      const { node, sparkAngle } = cylinders[j];
+      let since = (theta - sparkAngle) % TURN;
+      if (since < 0) since += TURN;
+      const duration = memory.burnDuration(j);
+      const begin = (since - memory.burnDelay(j)) / duration;
+      const end = begin + span / duration;
+      if (end <= 0 || begin >= this.lastProgress) continue;
+      const eta = memory.completeness(j);
+      const before = wiebeFraction(begin, wiebeA, wiebeM);
+      const expected = mass * (1 - eta * before);
+      const present = this.fuelPresent(node);
+      const share = present < expected ? present / expected : 1;
+      const burned = mass * eta * share * (wiebeFraction(end, wiebeA, wiebeM) - before);
+      this.rate[j] = (burned * instant.omega) / span;
+    }
+  }
+
+  /** Adds `weight` times the prepared rates to a vector of the state. @param weight - [s] */
+  addTo(vector: Float64Array, weight: number, record: boolean): void {
+    const { cylinders, rate, gas, airFuelRatio } = this;
+    for (let j = 0; j < cylinders.length; j++) {
+      if (rate[j] === 0) continue;
+      const at = cylinders[j].node * gas.stride;
+      const burned = weight * rate[j];
+      vector[at + AIR_INDEX] -= burned * airFuelRatio;
+      vector[at + FUEL_INDEX] -= burned;
+      vector[at + PRODUCTS_INDEX] += burned * (1 + airFuelRatio);
+      if (record) vector[this.recordAt + j] += burned;
     }
   }
 }
