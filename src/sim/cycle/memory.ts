@@ -61,9 +61,4 @@ export class Memory {
       weights[at + Memory.BURN_MASS] = mass > 0 ? 1 / mass : 0;
     }
   }
-
-  /** Whether numbers proposed for `values` could stand there: nothing below zero. */
-  accepts(values: Float64Array): boolean {
-    return values.every((value) => value >= 0);
-  }
 }

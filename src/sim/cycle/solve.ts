@@ -1,5 +1,6 @@
 import { Anderson } from '../numerics/anderson.ts';
 import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
+import { keepFeasible, largestChange, weigh } from './period-map.ts';
 import { stepMethod } from './step-method.ts';
 import type { PointResult } from '../results/point-result.ts';
 import { Recorder } from '../results/recorder.ts';
@@ -46,6 +47,8 @@ export interface Solution {
 export const PERIODIC_CHANGE = 1e-6;
 const MOST_CYCLES = 300;
 const DEPTH = 6;
+/** Periods after which the iteration is damped, again and again. */
+const PATIENCE = 60;
 
 /**
  * Periodic steady state of one operating point.
@@ -88,11 +91,12 @@ export function* solve(
   let adaptNext = options.start ? 0 : 2;
   let refreshBelow = 1e-3;
   let change = Infinity;
+  let damping = 1;
   let cycle = 0;
   let refreshes = 0;
   for (;;) {
     if (cycle >= mostCycles) {
-      const reason = `no periodic state after ${cycle} periods: the last one still changed a volume by ${percent(change)}`;
+      const reason = `no periodic state after ${cycle} periods: the last one still changed a volume by ${percent(change)}${misfiring(system)}`;
       return { result: unsolved(model, point, cycle, change, reason), next: null };
     }
     state.set(x.subarray(0, n));
@@ -151,13 +155,13 @@ export function* solve(
       anderson.forget();
       x.set(gx);
     } else {
-      const proposal = new Float64Array(size);
-      anderson.propose(x, gx, weights, proposal);
-      if (acceptable(system, proposal, gx, weights)) x.set(proposal);
-      else {
+      if (cycle % PATIENCE === 0) {
+        // It does not settle: take shorter steps towards each new state.
         anderson.forget();
-        x.set(gx);
+        damping *= 0.5;
       }
+      anderson.propose(x, gx, weights, x, damping);
+      keepFeasible(system, x, gx, weights);
     }
   }
 }
@@ -175,43 +179,13 @@ export function solveToEnd(model: Model, point: OperatingPoint, options: SolveOp
 export const solvePoint = (model: Model, point: OperatingPoint): PointResult =>
   solveToEnd(model, point).result;
 
-/** One over each unknown's scale: a node's mass, its thermal energy m c_v T, 1 for what the memory holds. */
-function weigh(system: CycleSystem, weights: Float64Array): void {
-  const { gas, memory } = system;
-  const n = gas.set.count;
-  for (let node = 0; node < gas.dynamicCount; node++) {
-    const at = node * gas.stride;
-    for (let k = 0; k < n; k++) weights[at + k] = 1 / gas.mass[node];
-    weights[at + n] = 1 / (gas.heatCapacity[node] * gas.temperature[node]);
-  }
-  memory.weigh(weights.subarray(system.stateSize));
-}
-
-function largestChange(x: Float64Array, gx: Float64Array, weights: Float64Array): number {
-  let largest = 0;
-  for (let i = 0; i < x.length; i++) {
-    const change = Math.abs(gx[i] - x[i]) * weights[i];
-    if (!(change <= largest)) largest = change;
-  }
-  return largest;
-}
-
-/** Whether an extrapolated state has positive masses and has not left the last one by more than half of any node. */
-function acceptable(
-  system: CycleSystem,
-  proposal: Float64Array,
-  gx: Float64Array,
-  weights: Float64Array,
-): boolean {
-  const { gas } = system;
-  for (let node = 0; node < gas.dynamicCount; node++) {
-    const at = node * gas.stride;
-    for (let k = 0; k < gas.stride; k++) {
-      if (k < gas.set.count && proposal[at + k] * weights[at + k] < -1e-9) return false;
-      if (!(Math.abs(proposal[at + k] - gx[at + k]) * weights[at + k] < 0.5)) return false;
-    }
-  }
-  return system.memory.accepts(proposal.subarray(system.stateSize));
-}
-
 const percent = (share: number): string => `${(100 * share).toPrecision(2)} %`;
+
+/** What to add to a failure where some cylinder can hardly fire: such engines skip turns, and no turn is like the last. */
+function misfiring(system: CycleSystem): string {
+  const { combustion } = system.model.engine;
+  const fading = combustion.misfireResidual - combustion.misfireWidth / 2;
+  const weak = system.trapped.filter(({ purity }) => 1 - purity > fading).length;
+  if (!combustion.enabled || weak === 0) return '';
+  return `; ${weak} of ${system.trapped.length} cylinders hold more burned gas than they fire with every turn, so the engine misfires without settling`;
+}

@@ -19,15 +19,20 @@ export function runningGuess(system: CycleSystem): PeriodStart {
   const old = combustion.enabled ? charge(system, 0) : fresh;
   const mixed = combustion.enabled ? charge(system, 0.7) : fresh;
   const inlet = model.mixture.evaporation.temperature;
-  return fill(system, (kind) => {
+  const first = model.network.at.cylinders[0];
+  return fill(system, (kind, node) => {
     switch (kind) {
       case 'inlet box':
         return [ambient.pressure, inlet, fresh];
       case 'plenum':
       case 'passage':
         return [1.05 * ambient.pressure, inlet + 20, fresh];
-      case 'cylinder':
-        return [ambient.pressure, combustion.enabled ? 450 : inlet + 20, mixed];
+      case 'cylinder': {
+        // Shut in at ambient pressure, and compressed or expanded since: p V^1.3 constant.
+        const squeeze = trappedVolume(system, node - first) / system.gas.volume[node];
+        const T = (combustion.enabled ? 450 : inlet + 20) * Math.max(1, squeeze) ** 0.3;
+        return [ambient.pressure * Math.max(1, squeeze) ** 1.3, T, mixed];
+      }
       default:
         return [ambient.pressure, combustion.enabled ? 700 : inlet + 20, old];
     }
@@ -57,12 +62,18 @@ function charge(system: CycleSystem, purity: number): number[] {
 
 type Filling = [pressure: number, temperature: number, fractions: readonly number[]];
 
-function fill(system: CycleSystem, filling: (kind: string) => Filling): PeriodStart {
+function fill(system: CycleSystem, filling: (kind: string, node: number) => Filling): PeriodStart {
   const { gas, pistons, model } = system;
   const state = new Float64Array(system.stateSize);
   pistons.moveTo(0, system.omega);
   for (let node = 0; node < gas.dynamicCount; node++) {
-    gas.pack(state, node, ...filling(model.network.nodes[node].kind));
+    gas.pack(state, node, ...filling(model.network.nodes[node].kind, node));
   }
   return { state, memory: new Float64Array(system.memory.values.length) };
+}
+
+/** Volume of a cylinder when its exhaust closes [m^3]. */
+function trappedVolume(system: CycleSystem, j: number): number {
+  const cylinder = system.model.geometry.cylinders[j];
+  return cylinder.trappedCompressionRatio * cylinder.clearanceVolume;
 }

@@ -2,7 +2,9 @@
  * Anderson acceleration of a fixed-point map x = G(x), in weighted least-squares form.
  *
  *   f_k = G(x_k) - x_k;   min over c of | W (f_k - sum c_j (f_{k-j+1} - f_{k-j})) |_2
- *   x_{k+1} = G(x_k) - sum c_j (G(x_{k-j+1}) - G(x_{k-j}))
+ *   x_{k+1} = G(x_k) - sum c_j (G(x_{k-j+1}) - G(x_{k-j})) - (1 - d) (f_k - sum c_j (f_{k-j+1} - f_{k-j}))
+ *
+ * d is the damping, 1 unless asked otherwise.
  *
  * @param size  - unknowns
  * @param depth - differences kept; 0 is the plain iteration
@@ -39,8 +41,9 @@ export class Anderson {
    * @param gx      - its value there
    * @param weights - weight of every unknown in the norm, > 0
    * @param next    - overwritten with the proposal; may be `x`
+   * @param damping - share of the remaining residual that is taken, 0 to 1; less than 1 settles what overshoots
    */
-  propose(x: Float64Array, gx: Float64Array, weights: Float64Array, next: Float64Array): void {
+  propose(x: Float64Array, gx: Float64Array, weights: Float64Array, next: Float64Array, damping = 1): void {
     const { size, depth, deltaF, deltaG, lastF, lastG } = this;
     const f = new Float64Array(size);
     for (let i = 0; i < size; i++) f[i] = (gx[i] - x[i]) * weights[i];
@@ -62,7 +65,10 @@ export class Anderson {
       if (c === 0) return;
       const column = deltaG[j];
       for (let i = 0; i < size; i++) next[i] -= c * column[i];
+      if (damping < 1) for (let i = 0; i < size; i++) f[i] -= c * deltaF[j][i];
     });
+    if (damping < 1)
+      for (let i = 0; i < size; i++) if (weights[i] > 0) next[i] -= ((1 - damping) * f[i]) / weights[i];
   }
 }
 

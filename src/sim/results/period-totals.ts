@@ -66,7 +66,7 @@ export class PeriodTotals {
   }
 
   /**
-   * Conservation defects over the period, as shares of what passed through: content gained, less what came in across the
+   * Conservation defects over the period, as shares of the most that passed any edge (mass) or the boundary (energy): content gained, less what came in across the
    * boundary, less what sources made or took.
    */
   defects(): { mass: number; species: number; energy: number } {
@@ -84,6 +84,8 @@ export class PeriodTotals {
       this.sum(nodeWalls);
 
     let massThrough = 0;
+    for (let edge = 0; edge < system.edges.count; edge++)
+      massThrough = Math.max(massThrough, Math.abs(this.massThrough(edge)));
     let massDefect = 0;
     let species = 0;
     let energy = 0;
@@ -97,7 +99,6 @@ export class PeriodTotals {
         const flow = this.through(edge, k);
         defect -= inwards * flow;
         if (k === n) energyThrough += Math.abs(flow);
-        else massThrough += 0.5 * Math.abs(flow);
       }
       if (k === n) energy = Math.abs(defect - heatAndWork);
       else {
@@ -105,7 +106,7 @@ export class PeriodTotals {
         species = Math.max(species, Math.abs(defect - made[k]));
       }
     }
-    energyThrough += Math.abs(heatAndWork) + this.sum(pistonWork);
+    energyThrough += Math.abs(heatAndWork) + Math.abs(this.sum(pistonWork));
     const share = (defect: number, throughput: number) => (defect === 0 ? 0 : defect / throughput);
     return {
       mass: share(Math.abs(massDefect), massThrough),

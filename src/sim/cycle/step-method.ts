@@ -1,0 +1,36 @@
+import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
+import { ros2, ros34pw2 } from '../numerics/rosenbrock-w.ts';
+import type { Model } from './model.ts';
+import type { OperatingPoint } from './operating-point.ts';
+
+export interface StepMethod {
+  readonly method: RosenbrockW;
+  /** Error allowed per step, relative to every node's mass and thermal energy [-]. */
+  readonly tolerance: number;
+}
+
+/** Exchange rate above which the four-stage method is the better bargain [1/rad]. */
+const STIFF_FROM = 7;
+
+/**
+ * Which method steps a point. Where gas crosses the windows many times faster than the crank turns, pressures follow
+ * the pistons at once, and a method loses order unless it is stiffly accurate: then four stages of ROS34PW2 win over
+ * two of ROS2. Figures: docs/implementation-notes.md.
+ */
+export function stepMethod(model: Model, point: OperatingPoint): StepMethod {
+  return exchangeRate(model, point) > STIFF_FROM
+    ? { method: ros34pw2, tolerance: 1e-4 }
+    : { method: ros2, tolerance: 1e-3 };
+}
+
+/**
+ * How fast a passage empties through its fully open windows, per radian of the crank:
+ *
+ *   CdA sqrt(R T) / (V omega)      at ambient R T
+ */
+export function exchangeRate(model: Model, point: OperatingPoint): number {
+  const { engine, geometry, set } = model;
+  const speed = Math.sqrt(set.gasConstants[0] * engine.ambient.temperature);
+  const widest = Math.max(...geometry.cylinders.map((c) => c.transfer.fullArea));
+  return (engine.windows.transferDischarge.forward * widest * speed) / (engine.passages.volume * point.speed);
+}
