@@ -27,6 +27,7 @@ import type { OperatingPoint } from './operating-point.ts';
 import { Pistons } from './pistons.ts';
 import type { CycleEvent } from './schedule.ts';
 import { Backflow } from './sources/backflow.ts';
+import type { Firing } from './sources/combustion.ts';
 import { Burning } from './sources/combustion.ts';
 import { CylinderWalls } from './sources/cylinder-walls.ts';
 import { Gauges } from './sources/gauges.ts';
@@ -81,12 +82,13 @@ export class CycleSystem {
   constructor(
     readonly model: Model,
     readonly point: OperatingPoint,
+    readonly firing: Firing = 'averaged',
   ) {
     const { engine, geometry, network, mixture, set, drive } = model;
     const { at, through } = network;
     const omega = point.speed;
     this.omega = omega;
-    this.instant = { theta: 0, omega };
+    this.instant = { theta: 0, before: 0, omega };
     const gas = new GasStates(set, network.dynamicCount, network.nodes.length);
     this.gas = gas;
     network.nodes.forEach((node, i) => (gas.volume[i] = node.volume));
@@ -242,6 +244,7 @@ export class CycleSystem {
       ),
       airFuelRatio,
       engine.charge.lambda,
+      firing,
       this.instant,
       this.memory,
       gas,

@@ -27,12 +27,12 @@ export function summarise(
   recorder: Recorder,
   cycles: number,
   change: number,
+  turns: number = system.model.drive.turns,
 ): SolvedPoint {
   const { model, point } = system;
-  const { geometry, network, drive } = model;
+  const { geometry, network } = model;
   const totals = new PeriodTotals(system, records, began);
   const traces = recorder.traces();
-  const turns = drive.turns;
   const cylinders = geometry.cylinders.map((_, j) => cylinderFigures(system, totals, traces, j, turns));
   const blower = blowerFigures(system, totals, traces, turns);
   const engine = engineFigures(system, totals, cylinders, blower, turns);

@@ -47,7 +47,7 @@ export class DisplacementBlower implements FlowElement, Source {
     const volumeRate =
       drive.displacementPerRadian *
       instant.omega *
-      rootsRipple(drive.ratio * instant.theta, drive.lobes, drive.rippleDepth);
+      rootsRipple(drive.ratio * (instant.before + instant.theta), drive.lobes, drive.rippleDepth);
     const perPressure = volumeRate / (gas.gasConstant[box] * gas.temperature[box]);
     edges.massFlow[edge] = perPressure * gas.pressure[box];
     edges.slopeFrom[edge] = perPressure;

@@ -8,6 +8,12 @@ import type { Instant } from '../instant.ts';
 import type { Memory } from '../memory.ts';
 import { TURN } from '../../units.ts';
 
+/**
+ * How a charge near the misfire limit burns: `averaged`, in the share that stands for many turns, so that a periodic state
+ * exists; or `by turns`, wholly below the limit and not at all above, as single turns do.
+ */
+export type Firing = 'averaged' | 'by turns';
+
 export interface BurningCylinder {
   readonly node: number;
   /** Crank angle of the spark, within one turn [rad]. */
@@ -39,6 +45,7 @@ export class Burning {
     private readonly timing: BurnTiming,
     private readonly airFuelRatio: number,
     private readonly lambda: number,
+    private readonly firing: Firing,
     private readonly instant: Instant,
     private readonly memory: Memory,
     private readonly gas: GasStates,
@@ -56,7 +63,12 @@ export class Burning {
     const residual = gas.fraction[base + PRODUCTS_INDEX];
     timing.evaluate(instant.omega, gas.temperature[node], gas.pressure[node], this.lambda, residual);
     const { completeness, misfireResidual, misfireWidth } = settings;
-    const share = burnedShare(residual, completeness, misfireResidual, misfireWidth);
+    const share =
+      this.firing === 'averaged'
+        ? burnedShare(residual, completeness, misfireResidual, misfireWidth)
+        : residual > misfireResidual
+          ? 0
+          : completeness;
     memory.setBurn(j, this.fuelPresent(node), timing.delay, timing.duration, share);
   }
 
