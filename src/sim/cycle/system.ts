@@ -35,6 +35,12 @@ import type { NodeWall } from './sources/node-walls.ts';
 import { NodeWalls } from './sources/node-walls.ts';
 import { PistonWork } from './sources/piston-work.ts';
 
+/**
+ * Smoothing of the clearance flow, which is there for no flow at all [Pa]: far below the pressure rise of the slowest crank,
+ * some 50 Pa, so that slip at cranking speed is not hidden.
+ */
+const SLIP_SMOOTHING = 2;
+
 /** What stood in a cylinder when all its windows had shut. */
 export interface Trapped {
   mass: number;
@@ -168,13 +174,17 @@ export class CycleSystem {
       edges,
     );
     const slipArea = blower.count * blower.clearanceArea;
-    const both = (cd: number): DirectionalCoefficient => ({ forward: cd, backward: cd });
     // Windows are open for about a third of a turn: their design flow is three times the mean.
     const windowFlow = 3 * perCylinder;
     const outletFlow = this.designFlow / collectors.length;
     const orifices = new Orifices(
       [
-        opening(through.slip, slipArea, both(blower.clearanceDischarge), this.designFlow),
+        {
+          edge: through.slip,
+          forward: blower.clearanceDischarge * slipArea,
+          backward: blower.clearanceDischarge * slipArea,
+          smoothing: SLIP_SMOOTHING,
+        },
         ...through.entries.map((edge) =>
           opening(edge, passages.entryArea, passages.entryDischarge, windowFlow),
         ),
