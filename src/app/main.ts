@@ -1,5 +1,11 @@
 import { mount } from 'svelte';
+import { poolSize, SimClient } from '../workers/sim-client.ts';
+import { spawnWorker } from '../workers/spawn-worker.ts';
 import App from './App.svelte';
 import './theme.css';
+import { Workbench } from './workbench.svelte.ts';
 
-mount(App, { target: document.getElementById('app')! });
+const secondsNow = (): number => performance.now() / 1000;
+const client = new SimClient(spawnWorker, poolSize(navigator.hardwareConcurrency), secondsNow);
+
+mount(App, { target: document.getElementById('app')!, props: { workbench: new Workbench(client) } });

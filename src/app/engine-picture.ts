@@ -1,0 +1,83 @@
+import type { EnginePose, EngineOutline, PosedCylinder } from '../charts/engine-shapes.ts';
+import type { EngineGeometry } from '../sim/geometry/cylinder-geometry.ts';
+import { rodPoints } from '../sim/geometry/rod-points.ts';
+import type { Point } from '../sim/geometry/rod-points.ts';
+import type { Engine } from '../sim/index.ts';
+import { deg } from '../sim/units.ts';
+
+/**
+ * Height of the crown edge above the gudgeon pin, and length of the piston, as shares of the bore. The model needs
+ * neither, so the drawing takes what small two-strokes commonly have.
+ */
+const CROWN_ABOVE_PIN = 0.6;
+const PISTON_LENGTH = 1.15;
+
+/** Row frame (x along axis angle 0, y a quarter turn on) to the page: axis 0 upwards, rotation clockwise, y down. */
+const onPage = ({ x, y }: Point, stagger: number): Point => {
+  const cos = Math.cos(stagger);
+  const sin = Math.sin(stagger);
+  const along = x * cos - y * sin;
+  const on = x * sin + y * cos;
+  return { x: on, y: -along };
+};
+
+/** What of the front view stays put as the crank turns [m]. */
+export function engineOutline(engine: Engine, geometry: EngineGeometry): EngineOutline {
+  const { bore } = engine.cylinder;
+  const cylinders = geometry.cylinders.map((cylinder) => {
+    const { rods } = cylinder.motion;
+    const row = engine.train.rows[cylinder.rowIndex]!;
+    cylinder.motion.evaluate(cylinder.tdc + cylinder.pinOffset);
+    const deck = cylinder.motion.height + CROWN_ABOVE_PIN * bore + cylinder.depthAtTdc;
+    const edges = (groups: readonly { topDepth: number; floorDepth: number }[]) =>
+      groups.map((group) => ({ top: deck - group.topDepth, floor: deck - group.floorDepth }));
+    return {
+      label: geometry.cylinders.some((each) => each.row > 1)
+        ? `${String.fromCharCode(64 + cylinder.row)}${cylinder.number}`
+        : `${cylinder.number}`,
+      row: cylinder.rowIndex,
+      angle: rods.axisAngle + row.staggerAngle,
+      deck,
+      exhaust: edges(cylinder.exhaust.groups),
+      transfer: edges(cylinder.transfer.groups),
+    };
+  });
+  const lowestSkirt = geometry.cylinders.map((cylinder, i) => {
+    const { deck } = cylinders[i]!;
+    return deck - cylinder.depthAtTdc - cylinder.stroke - PISTON_LENGTH * bore;
+  });
+  const { crankRadius, knuckleRadius } = engine.train;
+  return {
+    bore,
+    pistonLength: PISTON_LENGTH * bore,
+    pinRadius: 0.09 * bore,
+    knuckleRadius,
+    crankRadius,
+    crankcase: Math.max(
+      crankRadius + knuckleRadius + 0.2 * bore,
+      ...lowestSkirt.map((skirt) => skirt + 0.42 * bore),
+    ),
+    reach: Math.max(...cylinders.map((cylinder) => cylinder.deck)) + 0.22 * bore,
+    cylinders,
+  };
+}
+
+/** Where everything that moves stands at one crank angle. */
+export function enginePose(engine: Engine, geometry: EngineGeometry, angle_deg: number): EnginePose {
+  const { bore } = engine.cylinder;
+  const angle = angle_deg * deg;
+  const cylinders: PosedCylinder[] = geometry.cylinders.map((cylinder) => {
+    const pinAngle = angle + cylinder.pinOffset;
+    const stagger = engine.train.rows[cylinder.rowIndex]!.staggerAngle;
+    const { crankPin, knucklePin, gudgeonPin } = rodPoints(cylinder.motion.rods, pinAngle);
+    const height = Math.hypot(gudgeonPin.x, gudgeonPin.y);
+    return {
+      crown: height + CROWN_ABOVE_PIN * bore,
+      crankPin: onPage(crankPin, stagger),
+      knucklePin: onPage(knucklePin, stagger),
+      gudgeonPin: onPage(gudgeonPin, stagger),
+      isMaster: cylinder.isMaster,
+    };
+  });
+  return { cylinders };
+}

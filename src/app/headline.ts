@@ -1,0 +1,54 @@
+import type { Verdict } from '../sim/results/verdict.ts';
+import { rpm } from '../sim/units.ts';
+
+export interface Phrase {
+  readonly text: string;
+  readonly tone: 'plain' | 'enough' | 'short';
+}
+
+const plain = (text: string): Phrase => ({ text, tone: 'plain' });
+const speedText = (speed: number): string => `${Math.round(speed / rpm)}`;
+
+/** A margin in percent of what is wanted, two figures, so that a small one never reads as nothing. */
+function marginText(margin: number, wanted: number): string {
+  const share = Math.abs(margin / wanted) * 100;
+  return `${share >= 10 ? share.toFixed(0) : String(Number(share.toPrecision(2)))} %`;
+}
+
+/**
+ * The answer as one reads it: at the speed that is set, then over the range that has been worked out.
+ *
+ * @param here   - verdict on the point that is set, or null while there is none
+ * @param range  - verdict on the points of the range so far
+ * @param wanted - wanted delivery ratio [-]
+ */
+export function headline(here: Verdict | null, range: Verdict, wanted: number): Phrase[] {
+  const phrases: Phrase[] = [];
+  if (here !== null && here.enough !== null && here.margin !== null && here.speed !== null) {
+    phrases.push(
+      plain('The blower is '),
+      here.enough ? { text: 'big enough', tone: 'enough' } : { text: 'not big enough', tone: 'short' },
+      plain(` at ${speedText(here.speed)} rpm, `),
+      { text: `by ${marginText(here.margin, wanted)}`, tone: here.enough ? 'enough' : 'short' },
+      plain('. '),
+    );
+  }
+  if (range.enough === null || range.margin === null || range.speed === null) return phrases;
+  if (range.enough) {
+    const cranking = range.cranking ? ', cranking included' : '';
+    phrases.push(
+      plain(
+        `It is at every speed worked out${cranking}; least at ${speedText(range.speed)} rpm, by ${marginText(range.margin, wanted)}.`,
+      ),
+    );
+  } else {
+    const where = range.short
+      .map(({ from, to }) => (from === to ? speedText(from) : `${speedText(from)} to ${speedText(to)}`))
+      .join(' and ');
+    phrases.push({
+      text: `Short at ${where} rpm, by up to ${marginText(range.margin, wanted)}.`,
+      tone: 'short',
+    });
+  }
+  return phrases;
+}
