@@ -148,7 +148,7 @@ export class GasStates {
         if (!(T > 150 && T < 3600)) {
           if (iteration < 8 && T === T) T = T < 1000 ? 160 : 3500;
           else break;
-        } else if (Math.abs(step) < 1e-6 * T) {
+        } else if (Math.abs(step) < 2e-4 * T) {
           for (let k = 0; k < n; k++) energyOf[base + k] += step * heatOf[base + k];
           converged = true;
         }

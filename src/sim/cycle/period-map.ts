@@ -26,36 +26,36 @@ export function largestChange(x: Float64Array, gx: Float64Array, weights: Float6
 }
 
 /**
- * Makes a possible state of an extrapolated start of a period. A constituent that came out below zero takes what the last
- * period ended with, and the energy that belongs to it; a node that departs by more than half goes back altogether, and so does the memory of a cylinder where a number is negative. A start is only a guess: nothing reported depends
- * on it.
+ * Makes a possible start of a period of an extrapolated one. A start is only a guess: nothing reported depends on it.
+ *
+ * Bold: goes from what the last period ended with only as far towards the proposal as no mass and no memory falls below
+ * zero. Where that is hardly any way, and when not bold, a node with a negative mass goes back to what the last period
+ * ended with, and a negative memory too. In either case a node that departs by more than half goes back.
  */
 export function keepFeasible(
   system: CycleSystem,
   proposal: Float64Array,
   gx: Float64Array,
   weights: Float64Array,
+  bold: boolean,
 ): void {
-  const { gas, memory, stateSize } = system;
-  const { stride, set } = gas;
-  for (let node = 0; node < gas.dynamicCount; node++) {
-    const at = node * stride;
-    let departure = 0;
-    for (let k = 0; k < stride; k++) {
-      if (k < set.count && proposal[at + k] < 0) {
-        proposal[at + set.count] += (gx[at + k] - proposal[at + k]) * gas.energyOf[node * set.count + k];
-        proposal[at + k] = gx[at + k];
-      }
-      departure = Math.max(departure, Math.abs(proposal[at + k] - gx[at + k]) * weights[at + k]);
-    }
-    if (!(departure < 0.5)) proposal.set(gx.subarray(at, at + stride), at);
+  const { stateSize, gas } = system;
+  const { stride } = gas;
+  const mustBePositive = (i: number) => i >= stateSize || i % stride !== stride - 1;
+  let way = 1;
+  for (let i = 0; i < proposal.length; i++) {
+    if (mustBePositive(i) && proposal[i] < 0) way = Math.min(way, (0.95 * gx[i]) / (gx[i] - proposal[i]));
   }
-  const perCylinder = memory.values.length / memory.cylinders;
-  for (let at = stateSize; at < proposal.length; at += perCylinder) {
-    for (let k = 0; k < perCylinder; k++) {
-      if (proposal[at + k] >= 0) continue;
-      proposal.set(gx.subarray(at, at + perCylinder), at);
-      break;
-    }
+  if (bold && way >= 0.1) {
+    for (let i = 0; i < proposal.length; i++) proposal[i] = gx[i] + way * (proposal[i] - gx[i]);
   }
+  for (let at = 0; at < stateSize; at += stride) {
+    let feasible = true;
+    for (let i = at; i < at + stride; i++) {
+      if (mustBePositive(i) && proposal[i] < 0) feasible = false;
+      if (!(Math.abs(proposal[i] - gx[i]) * weights[i] < 0.5)) feasible = false;
+    }
+    if (!feasible) proposal.set(gx.subarray(at, at + stride), at);
+  }
+  for (let i = stateSize; i < proposal.length; i++) if (!(proposal[i] >= 0)) proposal[i] = gx[i];
 }

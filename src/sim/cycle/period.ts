@@ -46,8 +46,8 @@ export class Period {
   }
 
   /** Advances `y` over one period with steps chosen by error. */
-  adapt(y: Float64Array, record = false, observe?: Observer): PeriodEnd {
-    const { system, stepper, tolerance, method } = this;
+  adapt(y: Float64Array, record = false, observe?: Observer, tolerance = this.tolerance): PeriodEnd {
+    const { system, stepper, method } = this;
     const angles = [0];
     this.state.fill(0);
     this.state.set(y.subarray(0, system.stateSize));

@@ -12,6 +12,7 @@ import { buildSchedule } from './schedule.ts';
 import type { PeriodStart } from './start.ts';
 import { runningGuess } from './start.ts';
 import { CycleSystem } from './system.ts';
+import { Tempers } from './temper.ts';
 
 export interface SolveOptions {
   /** A stated neighbour's solution to start from; without it, the cold start. */
@@ -46,15 +47,14 @@ export interface Solution {
 
 export const PERIODIC_CHANGE = 1e-6;
 const MOST_CYCLES = 300;
-const DEPTH = 6;
-/** Periods after which the iteration is damped, again and again. */
-const PATIENCE = 60;
+/** Change over a period below which the mesh is chosen anew, at full accuracy. */
+const NEAR = 5e-3;
 
 /**
  * Periodic steady state of one operating point.
  *
- * Two periods are stepped with steps chosen by error; then the mesh is held, so that the map from the start of a period
- * to its end is smooth, and Anderson iteration looks for its fixed point. As the state settles the mesh is chosen anew.
+ * Two periods are stepped with steps chosen by error, coarsely; then the mesh is held, so that the map from the start of a period
+ * to its end is smooth, and Anderson iteration looks for its fixed point. When the state comes near, the mesh is chosen anew at full accuracy.
  * Converged = every volume's mass of each constituent and energy, and every cylinder's memory, change by less than 1e-6 over a
  * period. A last period on the same mesh records everything that is reported.
  *
@@ -85,13 +85,14 @@ export function* solve(
   x.set(start.state);
   x.set(start.memory, n);
   const state = new Float64Array(n);
-  const anderson = new Anderson(size, DEPTH);
+  const tempers = new Tempers();
+  let anderson = new Anderson(size, tempers.now.depth);
   if (options.start) period.mesh = options.start.mesh;
 
   let adaptNext = options.start ? 0 : 2;
-  let refreshBelow = 1e-3;
+  let rough = !options.start;
+  let refreshBelow = NEAR;
   let change = Infinity;
-  let damping = 1;
   let cycle = 0;
   let refreshes = 0;
   for (;;) {
@@ -101,7 +102,10 @@ export function* solve(
     }
     state.set(x.subarray(0, n));
     system.memory.values.set(x.subarray(n));
-    let end = adaptNext > 0 ? period.adapt(state) : period.follow(state, false, undefined, parts);
+    let end =
+      adaptNext > 0
+        ? period.adapt(state, false, undefined, rough ? chosen.coarse * tolerance : tolerance)
+        : period.follow(state, false, undefined, parts);
     if (!end.ok && adaptNext === 0) {
       // The mesh was made for another state: choose steps again from where this period began.
       state.set(x.subarray(0, n));
@@ -151,17 +155,14 @@ export function* solve(
       // The mesh was chosen while the state was still far away: choose it once more.
       refreshes++;
       refreshBelow = 0;
+      rough = false;
       adaptNext = 1;
       anderson.forget();
       x.set(gx);
     } else {
-      if (cycle % PATIENCE === 0) {
-        // It does not settle: take shorter steps towards each new state.
-        anderson.forget();
-        damping *= 0.5;
-      }
-      anderson.propose(x, gx, weights, x, damping);
-      keepFeasible(system, x, gx, weights);
+      if (tempers.note(change)) anderson = new Anderson(size, tempers.now.depth);
+      anderson.propose(x, gx, weights, x, tempers.now.damping);
+      keepFeasible(system, x, gx, weights, tempers.now.bold);
     }
   }
 }

@@ -7,6 +7,8 @@ export interface StepMethod {
   readonly method: RosenbrockW;
   /** Error allowed per step, relative to every node's mass and thermal energy [-]. */
   readonly tolerance: number;
+  /** How many times that is allowed while the state is still far from periodic [-]. */
+  readonly coarse: number;
 }
 
 /** Exchange rate above which the four-stage method is the better bargain [1/rad]. */
@@ -19,8 +21,8 @@ const STIFF_FROM = 7;
  */
 export function stepMethod(model: Model, point: OperatingPoint): StepMethod {
   return exchangeRate(model, point) > STIFF_FROM
-    ? { method: ros34pw2, tolerance: 1e-4 }
-    : { method: ros2, tolerance: 1e-3 };
+    ? { method: ros34pw2, tolerance: 1e-4, coarse: 5 }
+    : { method: ros2, tolerance: 2e-3, coarse: 20 };
 }
 
 /**
