@@ -34,7 +34,8 @@ export function setValues(
     const problem = change(data, path, text.trim());
     return problem === null ? [] : [{ path, message: problem }];
   });
-  return faults.length > 0 ? failure(faults) : validate(data);
+  const checked = validate(data);
+  return faults.length > 0 ? failure([...faults, ...(checked.ok ? [] : checked.faults)]) : checked;
 }
 
 type Group = Record<string | number, unknown>;
