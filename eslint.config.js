@@ -6,8 +6,14 @@ import ts from 'typescript-eslint';
 /** What the model must never reach for: it runs the same in Node, in a worker and in a test. */
 const outsideSim = {
   patterns: [
-    { group: ['svelte', 'svelte/*', 'd3', 'd3-*', 'comlink', 'idb', 'node:*'], message: 'src/sim is pure: no DOM, Svelte, D3, workers or Node.' },
-    { group: ['**/design/**', '**/app/**', '**/charts/**', '**/workers/**', '**/cli/**'], message: 'Imports run one way: everything may use src/sim, src/sim uses nothing above it.' },
+    {
+      group: ['svelte', 'svelte/*', 'd3', 'd3-*', 'comlink', 'idb', 'node:*'],
+      message: 'src/sim is pure: no DOM, Svelte, D3, workers or Node.',
+    },
+    {
+      group: ['**/design/**', '**/app/**', '**/charts/**', '**/workers/**', '**/cli/**'],
+      message: 'Imports run one way: everything may use src/sim, src/sim uses nothing above it.',
+    },
   ],
 };
 const outsideCharts = {
@@ -27,7 +33,10 @@ export default ts.config(
     rules: {
       '@typescript-eslint/no-non-null-assertion': 'off',
       '@typescript-eslint/consistent-type-imports': 'error',
-      'no-restricted-properties': ['error', { object: 'Math', property: 'random', message: 'Answers must repeat: use a seeded generator.' }],
+      'no-restricted-properties': [
+        'error',
+        { object: 'Math', property: 'random', message: 'Answers must repeat: use a seeded generator.' },
+      ],
       eqeqeq: 'error',
     },
   },
@@ -40,8 +49,22 @@ export default ts.config(
     files: ['src/sim/**'],
     rules: {
       '@typescript-eslint/no-restricted-imports': ['error', outsideSim],
-      'no-restricted-globals': ['error', 'window', 'document', 'self', 'navigator', 'performance', 'Date', 'process', 'setTimeout', 'console'],
+      'no-restricted-globals': [
+        'error',
+        'window',
+        'document',
+        'self',
+        'navigator',
+        'performance',
+        'Date',
+        'process',
+        'setTimeout',
+        'console',
+      ],
     },
   },
-  { files: ['src/charts/**'], rules: { '@typescript-eslint/no-restricted-imports': ['error', outsideCharts] } },
+  {
+    files: ['src/charts/**'],
+    rules: { '@typescript-eslint/no-restricted-imports': ['error', outsideCharts] },
+  },
 );
