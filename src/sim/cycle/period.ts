@@ -6,6 +6,8 @@ import type { CycleSystem } from './system.ts';
 /** Longest step, so that traces stay drawable [rad]. */
 const LONGEST = Math.PI / 45;
 const SHORTEST = 1e-8;
+/** Borrowed angles nearer to a knot than this are left out [rad]. */
+const CLOSE = 1e-3;
 
 export type PeriodEnd =
   { readonly ok: true; readonly largestError: number } | { readonly ok: false; readonly reason: string };
@@ -43,6 +45,23 @@ export class Period {
 
   get length(): number {
     return this.knots[this.knots.length - 1].angle;
+  }
+
+  /**
+   * Makes a mesh for this system of one that served a neighbour: its angles, with the knots of this system put in and what
+   * stands too close to them left out. Between two equal schedules it is the same mesh.
+   */
+  borrow(mesh: Float64Array): void {
+    const angles = [0];
+    let i = 0;
+    for (const { angle } of this.knots) {
+      const from = angles[angles.length - 1];
+      const room = Math.min(0.3 * (angle - from), CLOSE);
+      while (i < mesh.length && mesh[i] <= from + room) i++;
+      for (; i < mesh.length && mesh[i] < angle - room; i++) angles.push(mesh[i]);
+      angles.push(angle);
+    }
+    this.mesh = Float64Array.from(angles);
   }
 
   /** Advances `y` over one period with steps chosen by error. */

@@ -2,7 +2,7 @@ import { Anderson } from '../numerics/anderson.ts';
 import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
 import { keepFeasible, largestChange, weigh } from './period-map.ts';
 import { stepMethod } from './step-method.ts';
-import type { PointResult } from '../results/point-result.ts';
+import type { PointResult, SolvedPoint } from '../results/point-result.ts';
 import { Recorder } from '../results/recorder.ts';
 import { summarise, unsolved } from '../results/summarise.ts';
 import type { Model } from './model.ts';
@@ -11,12 +11,18 @@ import { Period } from './period.ts';
 import { buildSchedule } from './schedule.ts';
 import type { PeriodStart } from './start.ts';
 import { runningGuess } from './start.ts';
+import { TURN } from '../units.ts';
 import { CycleSystem } from './system.ts';
 import { Tempers } from './temper.ts';
 
 export interface SolveOptions {
-  /** A stated neighbour's solution to start from; without it, the cold start. */
+  /**
+   * A stated neighbour's solution to start from: the same engine elsewhere, or one that differs in dimensions only. One of
+   * another layout is not used. Without it, the cold start.
+   */
   readonly start?: SolvedStart | null;
+  /** Also yield a preliminary result on the way, as soon as the state is near. */
+  readonly preview?: boolean;
   /** Error allowed per step, relative to every node's mass and thermal energy. */
   readonly tolerance?: number;
   /** Change over a period, relative, below which it counts as periodic. */
@@ -37,6 +43,8 @@ export interface Progress {
   readonly cycle: number;
   /** Largest relative change of any volume over the last period. */
   readonly change: number;
+  /** Once, where asked for: figures of a period that did not repeat yet. */
+  readonly preview?: SolvedPoint | null;
 }
 
 export interface Solution {
@@ -49,6 +57,8 @@ export const PERIODIC_CHANGE = 1e-6;
 const MOST_CYCLES = 300;
 /** Change over a period below which the mesh is chosen anew, at full accuracy. */
 const NEAR = 5e-3;
+/** Change below which a preliminary result is worth showing. */
+const GLANCE = 5e-2;
 
 /**
  * Periodic steady state of one operating point.
@@ -76,7 +86,8 @@ export function* solve(
   const knots = buildSchedule(model.geometry.cylinders, model.drive.turns);
   const period = new Period(system, knots, method, tolerance);
 
-  const start = options.start ?? runningGuess(system);
+  const neighbour = options.start && fits(options.start, system) ? options.start : null;
+  const start = neighbour ?? runningGuess(system);
   const n = system.stateSize;
   const size = n + start.memory.length;
   const x = new Float64Array(size);
@@ -87,11 +98,12 @@ export function* solve(
   const state = new Float64Array(n);
   const tempers = new Tempers();
   let anderson = new Anderson(size, tempers.now.depth);
-  if (options.start) period.mesh = options.start.mesh;
+  if (neighbour) period.borrow(neighbour.mesh);
 
-  let adaptNext = options.start ? 0 : 2;
-  let rough = !options.start;
-  let refreshBelow = NEAR;
+  let adaptNext = neighbour ? 0 : 2;
+  let rough = neighbour === null;
+  let refreshBelow = neighbour ? 0 : NEAR;
+  let previewBelow = options.preview ? GLANCE : 0;
   let change = Infinity;
   let cycle = 0;
   let refreshes = 0;
@@ -119,7 +131,13 @@ export function* solve(
     gx.set(system.memory.values, n);
     weigh(system, weights);
     change = largestChange(x, gx, weights);
-    yield { cycle, change };
+    let preview: SolvedPoint | null = null;
+    if (change < previewBelow && adaptNext === 0) {
+      previewBelow = 0;
+      preview = glance(system, period, state, gx, weights, cycle);
+      system.memory.values.set(gx.subarray(n));
+    }
+    yield { cycle, change, preview };
 
     if (change < wanted && adaptNext === 0) {
       const records = new Float64Array(system.size);
@@ -165,6 +183,37 @@ export function* solve(
       keepFeasible(system, x, gx, weights, tempers.now.bold);
     }
   }
+}
+
+/** Figures of one more period, without going on from it; null where it cannot be stepped. */
+function glance(
+  system: CycleSystem,
+  period: Period,
+  state: Float64Array,
+  began: Float64Array,
+  weights: Float64Array,
+  cycle: number,
+): SolvedPoint | null {
+  const records = new Float64Array(system.size);
+  records.set(state);
+  const recorder = new Recorder(system, period.mesh.length + 2);
+  const end = period.follow(records, true, recorder.note);
+  if (!end.ok) return null;
+  const ended = new Float64Array(began.length);
+  ended.set(records.subarray(0, system.stateSize));
+  ended.set(system.memory.values, system.stateSize);
+  const change = largestChange(began, ended, weights);
+  return { ...summarise(system, records, began, recorder, cycle, change), preliminary: true };
+}
+
+/** Whether a neighbour has the same nodes, cylinders and period. */
+function fits(start: SolvedStart, system: CycleSystem): boolean {
+  const { turns } = system.model.drive;
+  return (
+    start.state.length === system.stateSize &&
+    start.memory.length === system.memory.values.length &&
+    Math.abs(start.mesh[start.mesh.length - 1] - turns * TURN) < 1e-9
+  );
 }
 
 /** Drains `solve`. */

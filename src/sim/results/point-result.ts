@@ -6,6 +6,8 @@ export interface SolvedPoint {
   readonly speed: number;
   readonly throttle: number;
   readonly converged: true;
+  /** Figures of a period on the way to the periodic one: to be shown as such, never kept. */
+  readonly preliminary: boolean;
   /** Turns of the crank in one period, and periods stepped to reach it. */
   readonly turnsPerPeriod: number;
   readonly cycles: number;

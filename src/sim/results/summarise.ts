@@ -42,6 +42,7 @@ export function summarise(
     speed: point.speed,
     throttle: point.throttle,
     converged: true,
+    preliminary: false,
     turnsPerPeriod: turns,
     cycles,
     residuals: { mass, energy, species, change },

@@ -39,8 +39,8 @@ export class OutflowPurity {
   evaluate(chi: number): number {
     if (this.inside.length > 0) return this.fromTable(chi);
     const begin = this.jump - this.width;
-    if (chi <= begin) return this.jump === 0 ? chi : 0;
-    if (chi >= this.jump) return chi;
+    if (chi >= this.jump || this.jump === 0) return chi;
+    if (chi <= begin) return 0;
     const s = (chi - begin) / this.width;
     return chi * s * s * (3 - 2 * s);
   }
