@@ -30,6 +30,8 @@ export interface Field {
   readonly insteadOf: string | null;
   readonly choices: readonly string[];
   readonly source: string;
+  /** Most leave it as it is: forms fold it away. */
+  readonly detail: boolean;
 }
 
 /** A group or a list of groups on the way to the fields. */
@@ -44,6 +46,7 @@ export interface Holder {
   readonly keyedBy: string | null;
   readonly minLength: number;
   readonly maxLength: number;
+  readonly detail: boolean;
 }
 
 type AnySchema = v.GenericSchema & {
@@ -80,11 +83,13 @@ function walk() {
     schema: AnySchema,
     path: string,
     parents: readonly { key: string; label: string }[],
+    inDetail: boolean,
   ): void => {
     const { inner, fallback, nullable } = unwrap(schema);
     const label = v.getTitle(inner) ?? path;
     const help = v.getDescription(inner) ?? label;
     const extra = v.getMetadata(inner) as Extra;
+    const detail = inDetail || extra.detail === true;
     const key = path.slice(path.lastIndexOf('.') + 1);
     const isList = inner.type === 'array' && inner.item!.type !== 'number';
     if (inner.type === 'strict_object' || isList) {
@@ -99,10 +104,11 @@ function walk() {
         keyedBy: extra.keyedBy ?? null,
         minLength: requirement(inner, 'min_length') ?? 0,
         maxLength: requirement(inner, 'max_length') ?? Infinity,
+        detail,
       });
       const inside = path === '' ? [] : [...parents, { key, label }];
       for (const [name, entry] of Object.entries(body.entries!)) {
-        visit(entry, `${path}${isList ? '[]' : ''}${path === '' ? '' : '.'}${name}`, inside);
+        visit(entry, `${path}${isList ? '[]' : ''}${path === '' ? '' : '.'}${name}`, inside, detail);
       }
       return;
     }
@@ -132,9 +138,10 @@ function walk() {
       insteadOf: extra.insteadOf ?? null,
       choices: inner.options ?? [],
       source: extra.source ?? '',
+      detail,
     });
   };
-  visit(designSchema as unknown as AnySchema, '', []);
+  visit(designSchema as unknown as AnySchema, '', [], false);
   return { fields, holders };
 }
 

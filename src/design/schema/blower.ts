@@ -19,6 +19,7 @@ const stage = group('Gear stage', 'One mesh, from the crank towards the rotors.'
     source: CHOICE,
   }),
   efficiency: number(0.985, {
+    detail: true,
     label: 'Efficiency of the stage',
     min: 0.5,
     max: 1,
@@ -84,6 +85,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     [{}],
   ),
   ripple: numberOrNone({
+    detail: true,
     label: 'Ripple of straight rotors',
     help: 'Half the swing of the displaced flow over its mean, before the twist evens it.',
     min: 0,
@@ -96,6 +98,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
   meshGap_mm: gap('mesh', 'Between the rotors'),
   endGap_mm: gap('ends', 'Between rotor ends and end plates'),
   clearanceArea_mm2: numberOrNone({
+    detail: true,
     label: 'Clearance area of one blower',
     help: 'Type it where slip has been measured.',
     min: 0,
@@ -105,6 +108,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: 'geometry',
   }),
   clearanceDischarge: number(0.8, {
+    detail: true,
     label: 'Discharge coefficient of the clearances',
     min: 0.2,
     max: 1,
@@ -112,6 +116,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: 'typical',
   }),
   mechanicalEfficiency: number(0.9, {
+    detail: true,
     label: 'Mechanical efficiency of the blower',
     help: 'Of bearings and timing gears, on the work done on the gas.',
     min: 0.3,
@@ -120,6 +125,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: 'typical',
   }),
   drag_N_m: number(0.02, {
+    detail: true,
     label: 'Drag torque of one blower at its shaft',
     min: 0,
     max: 20,
@@ -127,6 +133,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: 'typical',
   }),
   casingHeatShare: number(0.1, {
+    detail: true,
     label: 'Share of the work on the gas that the casing gives away',
     min: 0,
     max: 0.9,
@@ -134,6 +141,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: 'typical',
   }),
   maxTipSpeed_m_per_s: numberOrNone({
+    detail: true,
     label: 'Tip speed not to be passed',
     min: 5,
     max: 200,

@@ -9,6 +9,8 @@ export interface FieldSpec {
   readonly help?: string;
   /** Where the default comes from; "typical" where it is only usual practice. */
   readonly source: string;
+  /** A measure or coefficient that most leave as it is: forms fold it away. */
+  readonly detail?: true;
 }
 export interface NumberSpec extends FieldSpec {
   /** Allowed, both ends included. */
@@ -25,6 +27,7 @@ export interface NumberSpec extends FieldSpec {
 /** Extra facts carried in a schema's metadata. */
 export interface Extra {
   readonly source?: string;
+  readonly detail?: true;
   readonly plausible?: readonly [number, number];
   readonly otherwise?: string;
   readonly insteadOf?: string;
@@ -33,10 +36,11 @@ export interface Extra {
 }
 
 const bounded = (spec: NumberSpec) => {
-  const { source, plausible, otherwise, insteadOf } = spec;
+  const { source, plausible, otherwise, insteadOf, detail } = spec;
   const extra: Extra = {
     source,
     plausible,
+    ...(detail && { detail }),
     ...(otherwise && { otherwise }),
     ...(insteadOf && { insteadOf }),
   };
@@ -60,6 +64,7 @@ const whole = (spec: NumberSpec) =>
     v.metadata({
       source: spec.source,
       plausible: spec.plausible,
+      ...(spec.detail && { detail: spec.detail }),
       ...(spec.otherwise && { otherwise: spec.otherwise }),
     }),
   );
@@ -81,7 +86,7 @@ export const choice = <const T extends readonly [string, ...string[]]>(
       v.picklist(options),
       v.title(spec.label),
       v.description(spec.help ?? spec.label),
-      v.metadata({ source: spec.source }),
+      v.metadata({ source: spec.source, ...(spec.detail && { detail: spec.detail }) }),
     ),
     value as never,
   );
@@ -92,7 +97,7 @@ export const yesNo = (value: boolean, spec: FieldSpec) =>
       v.boolean(),
       v.title(spec.label),
       v.description(spec.help ?? spec.label),
-      v.metadata({ source: spec.source }),
+      v.metadata({ source: spec.source, ...(spec.detail && { detail: spec.detail }) }),
     ),
     value,
   );
@@ -104,7 +109,7 @@ export const text = (value: string, maxLength: number, spec: FieldSpec) =>
       v.maxLength(maxLength),
       v.title(spec.label),
       v.description(spec.help ?? spec.label),
-      v.metadata({ source: spec.source }),
+      v.metadata({ source: spec.source, ...(spec.detail && { detail: spec.detail }) }),
     ),
     value,
   );
@@ -117,13 +122,22 @@ export const numbersOrNone = (spec: NumberSpec & { otherwise: string }, maxLengt
       v.maxLength(maxLength),
       v.title(spec.label),
       v.description(spec.help ?? spec.label),
-      v.metadata({ source: spec.source, plausible: spec.plausible, otherwise: spec.otherwise }),
+      v.metadata({
+        source: spec.source,
+        plausible: spec.plausible,
+        otherwise: spec.otherwise,
+        ...(spec.detail && { detail: spec.detail }),
+      }),
     ),
   );
 
-/** A group of fields; its title is the heading under which they stand. */
-export const group = <T extends v.ObjectEntries>(label: string, help: string, entries: T) =>
-  v.pipe(v.strictObject(entries), v.title(label), v.description(help));
+/** A group of fields; its title is the heading under which they stand. What is said of it holds for all in it. */
+export const group = <T extends v.ObjectEntries>(
+  label: string,
+  help: string,
+  entries: T,
+  extra: Pick<Extra, 'detail'> = {},
+) => v.pipe(v.strictObject(entries), v.title(label), v.description(help), v.metadata({ ...extra }));
 
 /** A list of groups, with at least `min` and at most `max` of them. */
 export const listOf = <T extends v.GenericSchema>(

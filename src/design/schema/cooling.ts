@@ -4,6 +4,7 @@ const ANNAND = 'Annand, Proc. Instn Mech. Engrs 177, 1963';
 
 export const cooling = group('Cooling', 'Heat from the gas to the walls of the cylinder.', {
   annandA: number(0.26, {
+    detail: true,
     label: 'Annand’s multiplier a',
     help: 'Published correlations differ threefold at one state: calibrate it where a measurement exists.',
     min: 0,
@@ -12,6 +13,7 @@ export const cooling = group('Cooling', 'Heat from the gas to the walls of the c
     source: `${ANNAND}; 0.26 typical of two-strokes, Blair 1996`,
   }),
   annandB: number(0.7, {
+    detail: true,
     label: 'Annand’s exponent b',
     min: 0.4,
     max: 1,
@@ -19,6 +21,7 @@ export const cooling = group('Cooling', 'Heat from the gas to the walls of the c
     source: ANNAND,
   }),
   annandC_W_per_m2K4: number(4.3e-9, {
+    detail: true,
     label: 'Annand’s radiation constant c',
     min: 0,
     max: 1e-7,
@@ -26,6 +29,7 @@ export const cooling = group('Cooling', 'Heat from the gas to the walls of the c
     source: `${ANNAND}: 0.075 of the Stefan–Boltzmann constant`,
   }),
   crownAreaRatio: number(1.05, {
+    detail: true,
     label: 'Crown area over bore area',
     min: 0.8,
     max: 3,
@@ -33,6 +37,7 @@ export const cooling = group('Cooling', 'Heat from the gas to the walls of the c
     source: 'typical',
   }),
   headAreaRatio: number(1.2, {
+    detail: true,
     label: 'Head area over bore area',
     min: 0.8,
     max: 4,

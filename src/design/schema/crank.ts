@@ -172,6 +172,7 @@ const friction = group(
       source: 'typical, 0.985 to 0.995 for each good ground mesh, 0.96 to 0.98 for a toothed belt',
     }),
   },
+  { detail: true },
 );
 
 export const crank = group(

@@ -36,6 +36,7 @@ const relief = group('Relief valve', 'Opens from the plenum to the air; pressuri
     source: 'typical',
   }),
   discharge: number(0.65, {
+    detail: true,
     label: 'Discharge coefficient of the relief valve',
     min: 0.2,
     max: 1,

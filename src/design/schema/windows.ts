@@ -48,6 +48,7 @@ const windowGroup = (what: string) =>
       source: 'typical, exhaust 85° to 100°, transfer 110° to 122° for a blown engine',
     }),
     floor_mm: numberOrNone({
+      detail: true,
       label: 'Floor below the deck',
       min: 1,
       max: 250,
@@ -55,8 +56,16 @@ const windowGroup = (what: string) =>
       otherwise: 'flush with the crown at the master’s bottom dead centre',
       source: CHOICE,
     }),
-    corner_mm: number(2, { label: 'Corner radius', min: 0, max: 60, plausible: [1, 8], source: 'typical' }),
+    corner_mm: number(2, {
+      detail: true,
+      label: 'Corner radius',
+      min: 0,
+      max: 60,
+      plausible: [1, 8],
+      source: 'typical',
+    }),
     plan_deg: number(0, {
+      detail: true,
       label: 'Passage angle in plan',
       help: 'Of the passage axis from the window’s normal, seen along the cylinder.',
       min: -80,
@@ -65,6 +74,7 @@ const windowGroup = (what: string) =>
       source: CHOICE,
     }),
     elevation_deg: number(0, {
+      detail: true,
       label: 'Passage angle in elevation',
       help: 'Of the passage axis from the window’s normal, seen from the side.',
       min: -80,
@@ -77,72 +87,78 @@ const windowGroup = (what: string) =>
 const twoStage =
   'typical starting value, not measured; form of Benson & Brandham, Int. J. Mech. Sci. 11, 1969';
 
-const scavenging = group('Scavenging', 'How fresh charge drives out burned gas.', {
-  layout: choice(['loop', 'cross', 'uniflow'], 'loop', {
-    label: 'Layout',
-    help: 'Sets the displaced and short-circuit shares where these are left out.',
-    source: CHOICE,
-  }),
-  law: choice(
-    ['displacement then mixing', 'perfect mixing', 'perfect displacement', 'table'],
-    'displacement then mixing',
-    {
-      label: 'Law of scavenging',
-      help: 'Perfect mixing and perfect displacement are the limits between which engines lie.',
+const scavenging = group(
+  'Scavenging',
+  'How fresh charge drives out burned gas.',
+  {
+    layout: choice(['loop', 'cross', 'uniflow'], 'loop', {
+      label: 'Layout',
+      help: 'Sets the displaced and short-circuit shares where these are left out.',
+      source: CHOICE,
+    }),
+    law: choice(
+      ['displacement then mixing', 'perfect mixing', 'perfect displacement', 'table'],
+      'displacement then mixing',
+      {
+        label: 'Law of scavenging',
+        help: 'Perfect mixing and perfect displacement are the limits between which engines lie.',
+        source: twoStage,
+      },
+    ),
+    displacedShare: numberOrNone({
+      label: 'Displaced before mixing begins',
+      help: 'Fresh share of the cylinder up to which burned gas alone is driven out.',
+      min: 0,
+      max: 1,
+      plausible: [0.1, 0.7],
+      otherwise: 'by layout: loop 0.4, cross 0.2, uniflow 0.6',
       source: twoStage,
-    },
-  ),
-  displacedShare: numberOrNone({
-    label: 'Displaced before mixing begins',
-    help: 'Fresh share of the cylinder up to which burned gas alone is driven out.',
-    min: 0,
-    max: 1,
-    plausible: [0.1, 0.7],
-    otherwise: 'by layout: loop 0.4, cross 0.2, uniflow 0.6',
-    source: twoStage,
-  }),
-  shortCircuitShare: numberOrNone({
-    label: 'Short-circuit share',
-    help: 'Share of the transfer inflow that passes straight to the exhaust while both windows flow.',
-    min: 0,
-    max: 0.6,
-    plausible: [0, 0.15],
-    otherwise: 'by layout: loop 0.05, cross 0.1, uniflow 0.01',
-    source: twoStage,
-  }),
-  smoothing: number(0.05, {
-    label: 'Width over which a jump of the law is spread',
-    help: 'In purity inside the cylinder; for the solver’s sake, small against 1.',
-    min: 0.001,
-    max: 0.3,
-    plausible: [0.02, 0.1],
-    source: 'numerical',
-  }),
-  inside: numbersOrNone(
-    {
-      label: 'Table: purity inside',
-      help: 'From 0 to 1, rising; used by the law “table”.',
+    }),
+    shortCircuitShare: numberOrNone({
+      label: 'Short-circuit share',
+      help: 'Share of the transfer inflow that passes straight to the exhaust while both windows flow.',
       min: 0,
-      max: 1,
-      plausible: [0, 1],
-      otherwise: 'needed for the law “table” only',
-      source: CHOICE,
-    },
-    64,
-  ),
-  leaving: numbersOrNone(
-    {
-      label: 'Table: purity of what leaves',
-      help: 'From 0 to 1, not falling, one for each purity inside.',
-      min: 0,
-      max: 1,
-      plausible: [0, 1],
-      otherwise: 'needed for the law “table” only',
-      source: CHOICE,
-    },
-    64,
-  ),
-});
+      max: 0.6,
+      plausible: [0, 0.15],
+      otherwise: 'by layout: loop 0.05, cross 0.1, uniflow 0.01',
+      source: twoStage,
+    }),
+    smoothing: number(0.05, {
+      detail: true,
+      label: 'Width over which a jump of the law is spread',
+      help: 'In purity inside the cylinder; for the solver’s sake, small against 1.',
+      min: 0.001,
+      max: 0.3,
+      plausible: [0.02, 0.1],
+      source: 'numerical',
+    }),
+    inside: numbersOrNone(
+      {
+        label: 'Table: purity inside',
+        help: 'From 0 to 1, rising; used by the law “table”.',
+        min: 0,
+        max: 1,
+        plausible: [0, 1],
+        otherwise: 'needed for the law “table” only',
+        source: CHOICE,
+      },
+      64,
+    ),
+    leaving: numbersOrNone(
+      {
+        label: 'Table: purity of what leaves',
+        help: 'From 0 to 1, not falling, one for each purity inside.',
+        min: 0,
+        max: 1,
+        plausible: [0, 1],
+        otherwise: 'needed for the law “table” only',
+        source: CHOICE,
+      },
+      64,
+    ),
+  },
+  { detail: true },
+);
 
 export const windows = group(
   'Windows',
