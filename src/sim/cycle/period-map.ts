@@ -26,34 +26,35 @@ export function largestChange(x: Float64Array, gx: Float64Array, weights: Float6
 }
 
 /**
- * Makes a possible start of a period of an extrapolated one. A start is only a guess: nothing reported depends on it.
- *
- * Bold: goes from what the last period ended with only as far towards the proposal as no mass and no memory falls below
- * zero. Where that is hardly any way, and when not bold, a node with a negative mass goes back to what the last period
- * ended with, and a negative memory too. In either case a node that departs by more than half goes back.
+ * What becomes of an extrapolated start where a mass or a memory falls below zero: `constituents` take that mass, and the
+ * energy that belongs to it, from what the last period ended with; `nodes` take the whole node from there.
+ */
+export type Repair = 'constituents' | 'nodes';
+
+/**
+ * Makes a possible start of a period of an extrapolated one. Besides negative masses, a node that departs by more than half
+ * goes back to what the last period ended with. A start is only a guess: nothing reported depends on it.
  */
 export function keepFeasible(
   system: CycleSystem,
   proposal: Float64Array,
   gx: Float64Array,
   weights: Float64Array,
-  bold: boolean,
+  repair: Repair,
 ): void {
   const { stateSize, gas } = system;
-  const { stride } = gas;
-  const mustBePositive = (i: number) => i >= stateSize || i % stride !== stride - 1;
-  let way = 1;
-  for (let i = 0; i < proposal.length; i++) {
-    if (mustBePositive(i) && proposal[i] < 0) way = Math.min(way, (0.95 * gx[i]) / (gx[i] - proposal[i]));
-  }
-  if (bold && way >= 0.1) {
-    for (let i = 0; i < proposal.length; i++) proposal[i] = gx[i] + way * (proposal[i] - gx[i]);
-  }
-  for (let at = 0; at < stateSize; at += stride) {
+  const { stride, set } = gas;
+  for (let node = 0; node < gas.dynamicCount; node++) {
+    const at = node * stride;
     let feasible = true;
-    for (let i = at; i < at + stride; i++) {
-      if (mustBePositive(i) && proposal[i] < 0) feasible = false;
-      if (!(Math.abs(proposal[i] - gx[i]) * weights[i] < 0.5)) feasible = false;
+    for (let k = 0; k < stride; k++) {
+      if (k < set.count && proposal[at + k] < 0) {
+        if (repair === 'nodes') feasible = false;
+        const missing = gx[at + k] - proposal[at + k];
+        proposal[at + set.count] += missing * gas.energyOf[node * set.count + k];
+        proposal[at + k] = gx[at + k];
+      }
+      if (!(Math.abs(proposal[at + k] - gx[at + k]) * weights[at + k] < 0.5)) feasible = false;
     }
     if (!feasible) proposal.set(gx.subarray(at, at + stride), at);
   }

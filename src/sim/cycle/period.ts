@@ -4,7 +4,7 @@ import { Stepper } from './stepper.ts';
 import type { CycleSystem } from './system.ts';
 
 /** Longest step, so that traces stay drawable [rad]. */
-const LONGEST = Math.PI / 45;
+const LONGEST = Math.PI / 90;
 const SHORTEST = 1e-8;
 /** Borrowed angles nearer to a knot than this are left out [rad]. */
 const CLOSE = 1e-3;

@@ -45,6 +45,8 @@ export interface Progress {
   readonly change: number;
   /** Once, where asked for: figures of a period that did not repeat yet. */
   readonly preview?: SolvedPoint | null;
+  /** With the preview: the state it stands on, for a neighbour to go on from. */
+  readonly near?: SolvedStart | null;
 }
 
 export interface Solution {
@@ -132,12 +134,14 @@ export function* solve(
     weigh(system, weights);
     change = largestChange(x, gx, weights);
     let preview: SolvedPoint | null = null;
+    let near: SolvedStart | null = null;
     if (change < previewBelow && adaptNext === 0) {
       previewBelow = 0;
       preview = glance(system, period, state, gx, weights, cycle);
       system.memory.values.set(gx.subarray(n));
+      if (preview) near = { state: gx.slice(0, n), memory: gx.slice(n), mesh: period.mesh.slice() };
     }
-    yield { cycle, change, preview };
+    yield { cycle, change, preview, near };
 
     if (change < wanted && adaptNext === 0) {
       const records = new Float64Array(system.size);
@@ -180,7 +184,7 @@ export function* solve(
     } else {
       if (tempers.note(change)) anderson = new Anderson(size, tempers.now.depth);
       anderson.propose(x, gx, weights, x, tempers.now.damping);
-      keepFeasible(system, x, gx, weights, tempers.now.bold);
+      keepFeasible(system, x, gx, weights, tempers.now.repair);
     }
   }
 }

@@ -21,8 +21,8 @@ const STIFF_FROM = 7;
  */
 export function stepMethod(model: Model, point: OperatingPoint): StepMethod {
   return exchangeRate(model, point) > STIFF_FROM
-    ? { method: ros34pw2, tolerance: 1e-4, coarse: 5 }
-    : { method: ros2, tolerance: 2e-3, coarse: 20 };
+    ? { method: ros34pw2, tolerance: 7e-5, coarse: 5 }
+    : { method: ros2, tolerance: 1.5e-3, coarse: 20 };
 }
 
 /**

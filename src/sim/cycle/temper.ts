@@ -1,22 +1,23 @@
+import type { Repair } from './period-map.ts';
+
 /** How the next start of a period is guessed, from the most daring to the most patient. */
 export interface Temper {
   /** Differences that the acceleration keeps; 0 is the plain iteration. */
   readonly depth: number;
-  /** See keepFeasible. */
-  readonly bold: boolean;
+  readonly repair: Repair;
   /** Share of the residual taken. */
   readonly damping: number;
 }
 
 const LADDER: readonly Temper[] = [
-  { depth: 6, bold: true, damping: 1 },
-  { depth: 6, bold: false, damping: 1 },
-  { depth: 0, bold: false, damping: 1 },
-  { depth: 6, bold: false, damping: 0.4 },
-  { depth: 0, bold: false, damping: 0.4 },
+  { depth: 6, repair: 'constituents', damping: 1 },
+  { depth: 6, repair: 'nodes', damping: 1 },
+  { depth: 0, repair: 'nodes', damping: 1 },
+  { depth: 6, repair: 'nodes', damping: 0.4 },
+  { depth: 0, repair: 'nodes', damping: 0.4 },
 ];
 /** Periods without halving the best change after which the next temper has its turn. */
-const PATIENCE = 20;
+const PATIENCE = 15;
 
 /**
  * Watches whether an iteration gets anywhere, and says with what temper to go on: no single one suits an engine that runs
