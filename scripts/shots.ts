@@ -1,6 +1,6 @@
 /**
  * Screenshots for people to look at: every page, light and dark, at several widths, into .shots/.
- * With --readme it also refreshes docs/umbel.png.
+ * `--only pulses-1440` takes those whose name holds that text; --readme also refreshes docs/umbel.png.
  */
 import { mkdirSync } from 'node:fs';
 import { chromium } from 'playwright-core';
@@ -15,10 +15,23 @@ const sizes = [
   { width: 2560, height: 1440 },
 ];
 const schemes = ['light', 'dark'] as const;
-const pages = [{ name: 'first', hash: '' }];
+const pages = [
+  { name: 'air', hash: '#air' },
+  { name: 'pulses', hash: '#pulses' },
+  { name: 'breathing', hash: '#breathing' },
+  { name: 'heat', hash: '#heat' },
+  { name: 'output', hash: '#output' },
+  { name: 'air-parsley-5', hash: '#air', preset: 'Parsley 5' },
+  { name: 'pulses-angelica-14', hash: '#pulses', preset: 'Angelica 14' },
+  { name: 'breathing-angelica-14', hash: '#breathing', preset: 'Angelica 14' },
+  { name: 'pulses-caraway-1', hash: '#pulses', preset: 'Caraway 1' },
+];
+const onlyAt = process.argv.indexOf('--only');
+const only = onlyAt < 0 ? '' : (process.argv[onlyAt + 1] ?? '');
 
 interface Shot {
   readonly url: string;
+  readonly preset?: string | undefined;
   readonly path: string;
   readonly scheme: (typeof schemes)[number];
   readonly size: { readonly width: number; readonly height: number };
@@ -32,6 +45,8 @@ async function take(browser: Browser, shot: Shot): Promise<void> {
     reducedMotion: 'reduce',
   });
   await page.goto(shot.url);
+  if (shot.preset !== undefined)
+    await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: shot.preset });
   await page.locator('main[data-settled="true"]').waitFor({ timeout: 120_000 });
   await page.screenshot({ path: shot.path, fullPage: shot.fullPage });
   await page.close();
@@ -41,11 +56,12 @@ async function take(browser: Browser, shot: Shot): Promise<void> {
 const served = await serveBuild(0);
 const browser = await chromium.launch(launchOptions(findBrowser()));
 mkdirSync('.shots', { recursive: true });
-for (const { name, hash } of pages) {
+for (const { name, hash, preset } of pages) {
   for (const size of sizes) {
     for (const scheme of schemes) {
       const path = `.shots/${name}-${size.width}-${scheme}.png`;
-      await take(browser, { url: `${served.url}${hash}`, path, scheme, size, fullPage: true });
+      if (path.includes(only))
+        await take(browser, { url: `${served.url}${hash}`, preset, path, scheme, size, fullPage: true });
     }
   }
 }

@@ -3,7 +3,8 @@ import { rpm } from '../sim/units.ts';
 
 export interface Phrase {
   readonly text: string;
-  readonly tone: 'plain' | 'enough' | 'short';
+  /** `figure` marks what the sentence is about without judging it. */
+  readonly tone: 'plain' | 'figure' | 'enough' | 'short';
 }
 
 const plain = (text: string): Phrase => ({ text, tone: 'plain' });

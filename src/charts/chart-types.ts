@@ -49,6 +49,14 @@ export interface Stretch {
 export interface TableColumn {
   readonly heading: string;
   readonly values: Column | readonly string[];
+  /** Significant digits for reading; four when left out. */
+  readonly digits?: number;
+}
+
+/** A line under a table's rows: its label stands in the first column, the cells in the others. */
+export interface TableFoot {
+  readonly label: string;
+  readonly cells: readonly string[];
 }
 
 /** The one x that charts share, and how a reader moves it. */

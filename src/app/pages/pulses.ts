@@ -1,0 +1,178 @@
+import { figure } from '../../charts/format.ts';
+import type { EngineGeometry } from '../../sim/geometry/cylinder-geometry.ts';
+import { firingOrder } from '../../sim/geometry/firing-order.ts';
+import type { GasFigures, SolvedPoint } from '../../sim/index.ts';
+import { TURN, bar, deg, mbar } from '../../sim/units.ts';
+import type { Phrase } from '../headline.ts';
+import { samplesOfFirstTurn } from '../turn-columns.ts';
+import { capital, countWord, figured, plain } from './words.ts';
+
+export interface FiringGap {
+  readonly from: string;
+  readonly to: string;
+  /** Crank angle where it ends, at a true top dead centre. */
+  readonly at_deg: number;
+  readonly gap_deg: number;
+}
+
+export interface Firing {
+  /** In the order of the turn. */
+  readonly gaps: readonly FiringGap[];
+  readonly even_deg: number;
+  readonly least_deg: number;
+  readonly most_deg: number;
+}
+
+export function firing(cylinders: EngineGeometry['cylinders'], labels: readonly string[]): Firing {
+  const order = firingOrder(cylinders.map((cylinder) => cylinder.tdc));
+  const gaps = order.map(({ index, angle, interval }, i) => ({
+    from: labels[order.at(i - 1)!.index]!,
+    to: labels[index]!,
+    at_deg: angle / deg,
+    gap_deg: interval / deg,
+  }));
+  const sizes = gaps.map((gap) => gap.gap_deg);
+  return {
+    gaps,
+    even_deg: 360 / gaps.length,
+    least_deg: Math.min(...sizes),
+    most_deg: Math.max(...sizes),
+  };
+}
+
+export interface DialRing {
+  readonly label: string;
+  readonly events: readonly {
+    readonly label: string;
+    readonly tdc_deg: number;
+    readonly exhaust_deg: number;
+    readonly transfer_deg: number;
+    readonly selected: boolean;
+  }[];
+}
+
+/** Top dead centres and openings, a ring for each row. */
+export function dialRings(
+  cylinders: EngineGeometry['cylinders'],
+  labels: readonly string[],
+  chosen: number,
+): DialRing[] {
+  const inTurn_deg = (angle: number): number => (((angle / deg) % 360) + 360) % 360;
+  const rows = [...new Set(cylinders.map((cylinder) => cylinder.rowIndex))];
+  return rows.map((row) => ({
+    label: `row ${String.fromCharCode('A'.charCodeAt(0) + row)}`,
+    events: cylinders.flatMap((cylinder, i) =>
+      cylinder.rowIndex !== row
+        ? []
+        : [
+            {
+              label: labels[i]!,
+              tdc_deg: inTurn_deg(cylinder.tdc),
+              exhaust_deg: inTurn_deg(cylinder.tdc + cylinder.exhaust.opensAfterOwnTdc),
+              transfer_deg: inTurn_deg(cylinder.tdc + cylinder.transfer.opensAfterOwnTdc),
+              selected: i === chosen,
+            },
+          ],
+    ),
+  }));
+}
+
+/** Torque at the crank before friction [N m]. */
+export interface TorqueColumns {
+  /** The first turn of the period. */
+  readonly angle_deg: Float64Array;
+  readonly gas: Float64Array;
+  readonly blower: Float64Array;
+  readonly sum: Float64Array;
+  /** Means over the whole period, from work and power: imep Vs / 2 pi, and the blowers' share P / omega. */
+  readonly gasMean: number;
+  readonly blowerMean: number;
+  readonly mean: number;
+  /** Of the sum, over the whole period. */
+  readonly peak: number;
+  readonly least: number;
+}
+
+export function torqueColumns({ traces, engine, blower, speed }: SolvedPoint): TorqueColumns {
+  const count = samplesOfFirstTurn(traces.angle);
+  const whole = traces.gasTorque.map((torque, i) => torque - traces.blowerTorque[i]!);
+  const gasMean = (engine.imep * engine.sweptVolume) / TURN;
+  const blowerMean = blower.shaftPower / speed;
+  return {
+    angle_deg: traces.angle.subarray(0, count).map((angle) => angle / deg),
+    gas: traces.gasTorque.subarray(0, count),
+    blower: traces.blowerTorque.subarray(0, count),
+    sum: whole.subarray(0, count),
+    gasMean,
+    blowerMean,
+    mean: gasMean - blowerMean,
+    peak: Math.max(...whole),
+    least: Math.min(...whole),
+  };
+}
+
+export interface Ripple {
+  readonly name: string;
+  readonly mean_bar: number;
+  readonly min_bar: number;
+  readonly max_bar: number;
+  /** Highest less lowest over the period. */
+  readonly swing_mbar: number;
+}
+
+/** How far the pressure of each common volume swings. */
+export function ripples({ inletBox, plenum, collectors }: SolvedPoint): Ripple[] {
+  const ripple = (name: string, { meanPressure, minPressure, maxPressure }: GasFigures): Ripple => ({
+    name,
+    mean_bar: meanPressure / bar,
+    min_bar: minPressure / bar,
+    max_bar: maxPressure / bar,
+    swing_mbar: (maxPressure - minPressure) / mbar,
+  });
+  return [
+    ripple('inlet box', inletBox),
+    ripple('plenum', plenum),
+    ...collectors.map((collector, i) =>
+      ripple(collectors.length === 1 ? 'collector' : `collector ${i + 1}`, collector),
+    ),
+  ];
+}
+
+const gapText = (low: number, high: number): string => {
+  const round = (angle: number): string => String(Math.round(angle));
+  if (high - low < 0.05) return `${figure(low, 3)}° apart`;
+  // One more figure where whole degrees would read as even.
+  return round(low) === round(high)
+    ? `${low.toFixed(1)} to ${high.toFixed(1)}° apart`
+    : `${round(low)} to ${round(high)}° apart`;
+};
+
+/** How many, how far apart against even spacing, and how far the torque peaks above its mean. */
+export function pulsesSentence(
+  { gaps, even_deg, least_deg, most_deg }: Firing,
+  fires: boolean,
+  torque: TorqueColumns | null,
+): Phrase[] {
+  const count = gaps.length;
+  const what = fires ? (count === 1 ? 'fire' : 'fires') : count === 1 ? 'compression' : 'compressions';
+  const phrases: Phrase[] = [plain(`${capital(countWord(count))} ${what} a turn`)];
+  if (count > 1) {
+    phrases.push(plain(', '), figured(gapText(least_deg, most_deg)));
+    if (most_deg - least_deg >= 0.05) phrases.push(plain(` where even is ${figure(even_deg, 3)}°`));
+  }
+  if (torque === null) return [...phrases, plain('.')];
+  if (torque.mean > 0) {
+    phrases.push(
+      plain('; torque peaks at '),
+      figured(`${figure(torque.peak / torque.mean, 2)} times its mean`),
+      plain('.'),
+    );
+  } else {
+    phrases.push(
+      plain('; torque swings between '),
+      figured(`${figure(torque.least, 2)} and ${figure(torque.peak, 2)} N m`),
+      plain(': the crank must be driven.'),
+    );
+  }
+  return phrases;
+}

@@ -1,0 +1,38 @@
+import { figure } from '../../charts/format.ts';
+import type { Phrase } from '../headline.ts';
+
+export const plain = (text: string): Phrase => ({ text, tone: 'plain' });
+/** A figure that the sentence is about. */
+export const figured = (text: string): Phrase => ({ text, tone: 'figure' });
+export const short = (text: string): Phrase => ({ text, tone: 'short' });
+
+const words = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+
+/** A count in words up to twelve, in figures beyond. */
+export const countWord = (count: number): string => words[count] ?? String(count);
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A share in percent with two significant figures, so that a small one never reads as nothing. */
+export const shareText = (share: number): string => {
+  const text = figure(100 * share, 2);
+  return `${Number.isFinite(share) && Math.abs(share) >= 0.995 ? figure(100 * share, 3) : text}\u202f%`;
+};
+
+/** A power in the unit in which it reads well: W below one kilowatt. */
+export const powerText = (power: number): string =>
+  Math.abs(power) < 1000 ? `${figure(power, 3)} W` : `${figure(power / 1000, 3)} kW`;
