@@ -50,7 +50,7 @@ function periods(model: Model, speed_rpm: number, depth: number, anew: boolean):
       anderson.forget();
     } else {
       anderson.propose(x, gx, weights, x);
-      keepFeasible(system, x, gx, weights, true);
+      keepFeasible(system, x, gx, weights, 'constituents');
       continue;
     }
     x.set(gx);
