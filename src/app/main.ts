@@ -8,4 +8,6 @@ import { Workbench } from './workbench.svelte.ts';
 const secondsNow = (): number => performance.now() / 1000;
 const client = new SimClient(spawnWorker, poolSize(navigator.hardwareConcurrency), secondsNow);
 
+setInterval(() => client.tick(), 1000);
+
 mount(App, { target: document.getElementById('app')!, props: { workbench: new Workbench(client) } });

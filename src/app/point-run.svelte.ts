@@ -1,12 +1,21 @@
-import type { Engine, OperatingPoint, SolvedPoint } from '../sim/index.ts';
+import type { Engine, OperatingPoint, SolvedPoint, SolvedStart } from '../sim/index.ts';
 import type { Running, SimClient } from '../workers/sim-client.ts';
+import { sameLayout } from './same-layout.ts';
+
+/** How long a newer question waits for the quick answer to the one before it, so that a moving control shows something. */
+const GLANCE_PATIENCE_ms = 1000;
+
+interface Question {
+  readonly engine: Engine;
+  readonly operating: OperatingPoint;
+}
 
 /**
- * The point that stands on the page. The last good result of the same engine stays while the next is worked out, or
- * when it fails; `stale` says so.
+ * The point that stands on the page: first a quick answer, from where the last one ended, then the settled one. The
+ * last good result of the same layout stays while the next is worked out, or when it fails; `stale` says so.
  */
 export class PointRun {
-  /** The last good result; null before the first one of an engine. */
+  /** What is shown; `preliminary` while it settles, null before the first answer of a layout. */
   result = $state.raw<SolvedPoint | null>(null);
   state = $state<'working' | 'solved' | 'failed'>('working');
   /** Why there is no answer, when it failed. */
@@ -14,38 +23,82 @@ export class PointRun {
   /** Periods stepped so far in the running work, and their last relative change. */
   cycle = $state(0);
   change = $state(Infinity);
-  readonly stale = $derived(this.state !== 'solved');
+  /** The figures are the quick answer to the question that stands, and may still move a little. */
+  readonly settling = $derived(this.state === 'working' && this.result?.preliminary === true);
+  /** The figures belong to an older question. */
+  readonly stale = $derived(this.state !== 'solved' && !this.settling);
 
   readonly #client: SimClient;
+  readonly #now_ms: () => number;
   #engine: Engine | null = null;
   #running: Running | null = null;
+  #waiting: Question | null = null;
+  #settled: SolvedPoint | null = null;
+  #start: SolvedStart | null = null;
 
-  constructor(client: SimClient) {
+  constructor(client: SimClient, now_ms: () => number = () => performance.now()) {
     this.#client = client;
+    this.#now_ms = now_ms;
   }
 
   ask(engine: Engine, operating: OperatingPoint): void {
-    this.#running?.stop();
-    if (engine !== this.#engine) this.result = null;
+    if (this.#engine && !sameLayout(engine, this.#engine)) this.forget();
     this.#engine = engine;
     this.state = 'working';
     this.reason = '';
+    if (this.#running) this.#waiting = { engine, operating };
+    else this.#begin({ engine, operating });
+  }
+
+  /** Another engine altogether: nothing known of the last one is shown or started from. */
+  forget(): void {
+    this.#running?.stop();
+    this.#running = null;
+    this.#waiting = null;
+    this.#settled = null;
+    this.#start = null;
+    this.result = null;
+  }
+
+  #begin({ engine, operating }: Question): void {
+    const began_ms = this.#now_ms();
+    this.#waiting = null;
     this.cycle = 0;
-    this.#running = this.#client.point(engine, operating, {
+    this.#running = this.#client.point(engine, operating, this.#start, {
       onTurn: ({ cycle, change }) => {
         this.cycle = cycle;
         this.change = change;
+        if (this.#now_ms() - began_ms > GLANCE_PATIENCE_ms) this.#giveWay();
+      },
+      onPreview: (preview, near) => {
+        this.result = preview;
+        this.#start = near ?? this.#start;
+        this.#giveWay();
       },
       onReply: (reply) => {
+        this.#running = null;
         if (reply.status === 'solved') {
+          this.#settled = reply.result;
           this.result = reply.result;
-          this.state = 'solved';
+          this.#start = reply.next ?? this.#start;
         } else {
+          this.result = this.#settled;
+        }
+        if (this.#waiting) this.#begin(this.#waiting);
+        else if (reply.status === 'solved') this.state = 'solved';
+        else {
           this.reason = reply.reason;
           this.state = 'failed';
         }
       },
-      onTrouble: (reason) => (this.reason = `The computation broke off and starts again: ${reason}`),
+      onTrouble: (reason) => (this.reason = `The computation broke off and was started again: ${reason}`),
     });
+  }
+
+  /** Drops the running work between turns when a newer question waits. */
+  #giveWay(): void {
+    if (!this.#waiting) return;
+    this.#running?.stop();
+    this.#begin(this.#waiting);
   }
 }

@@ -33,7 +33,7 @@ export class SweepRun {
       },
       onProgress: (progress) => (this.progress = progress),
       onEnd: () => (this.state = 'done'),
-      onTrouble: (reason) => (this.trouble = `The computation broke off and starts again: ${reason}`),
+      onTrouble: (reason) => (this.trouble = `The computation broke off and was started again: ${reason}`),
     });
   }
 

@@ -36,6 +36,7 @@ export class Workbench {
     this.speed_rpm = Math.round(this.bench.engine.wanted.speed / rpm);
     this.throttle = 1;
     this.chosen = 0;
+    this.point.forget();
     this.#askPoint();
     this.#askSweep();
   }

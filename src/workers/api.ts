@@ -2,7 +2,7 @@
  * The whole contract between the page and the workers: plain data in, values out. An expected failure is a reply
  * like any other; only a bug throws.
  */
-import type { Engine, Fault, OperatingPoint, SolvedPoint, UnsolvedPoint } from '../sim/index.ts';
+import type { Engine, Fault, OperatingPoint, SolvedPoint, SolvedStart, UnsolvedPoint } from '../sim/index.ts';
 
 export interface PointRequest {
   /** Never used twice by one client: a reply or a report belongs to the request of the same number. */
@@ -11,11 +11,25 @@ export interface PointRequest {
   /** Equal numbers promise equal engines, so that a worker can keep the model it built last. */
   readonly engineId: number;
   readonly operating: OperatingPoint;
+  /**
+   * Where to go on from: a neighbour's solution, or null for the cold start. It travels with the request, so that the
+   * reply depends on the request alone and not on what the worker did before. A neighbour that leads to no answer
+   * gives way to the cold start.
+   */
+  readonly start: SolvedStart | null;
+  /** Also wants preliminary figures on the way, once, as soon as they are worth a glance. */
+  readonly preview: boolean;
 }
 
 /** The result's traces arrive by transfer: whoever gets the reply owns them. */
 export type PointReply =
-  | { readonly runId: number; readonly status: 'solved'; readonly result: SolvedPoint }
+  | {
+      readonly runId: number;
+      readonly status: 'solved';
+      readonly result: SolvedPoint;
+      /** What a later request may start from. */
+      readonly next: SolvedStart | null;
+    }
   | {
       readonly runId: number;
       readonly status: 'unsolved';
@@ -36,6 +50,10 @@ export interface TurnReport {
   readonly runId: number;
   readonly cycle: number;
   readonly change: number;
+  /** Preliminary figures, once, where they were asked for; they arrive by transfer, too. */
+  readonly preview: SolvedPoint | null;
+  /** With the preview: what a later request may start from. */
+  readonly near: SolvedStart | null;
 }
 
 /** What a worker offers. The remote side of each method returns a promise. */

@@ -1,10 +1,12 @@
-import type { Engine, OperatingPoint } from '../sim/index.ts';
-import type { PointReply, TurnReport } from './api.ts';
+import type { Engine, OperatingPoint, SolvedPoint, SolvedStart } from '../sim/index.ts';
+import type { PointReply, PointRequest, TurnReport } from './api.ts';
 import { coarseFirst } from './coarse-first.ts';
 import { WorkerPool } from './worker-pool.ts';
 import type { SpawnWorker, Task, Urgency } from './worker-pool.ts';
 
 export interface PointEvents {
+  /** Preliminary figures and the state they stand on, ahead of the reply: once, or twice where a start was no good. */
+  onPreview?(preview: SolvedPoint, near: SolvedStart | null): void;
   onTurn?(report: TurnReport): void;
   onReply(reply: PointReply): void;
   /** A worker crashed and the work starts again. */
@@ -32,6 +34,8 @@ export interface Running {
   stop(): void;
 }
 
+type Asked = Omit<PointRequest, 'runId' | 'engineId'>;
+
 /** Workers for a machine of so many cores: one is left to the page. */
 export const poolSize = (cores: number): number => Math.max(1, Math.floor(cores) - 1);
 
@@ -51,21 +55,26 @@ export class SimClient {
     this.#now = now;
   }
 
-  /** One point, ahead of all background work. */
-  point(engine: Engine, operating: OperatingPoint, events: PointEvents): Running {
-    const task = this.#task(engine, operating, 'now', events);
+  /** One point, ahead of all background work. `start` is a neighbour to go on from, or null for the cold start. */
+  point(engine: Engine, operating: OperatingPoint, start: SolvedStart | null, events: PointEvents): Running {
+    const asked = { engine, operating, start, preview: events.onPreview !== undefined };
+    const task = this.#task(asked, 'now', events);
     this.#pool.add(task);
     return { stop: () => this.#pool.drop(task) };
   }
 
-  /** Many points, shared over the pool; both ends come first, then the middles of the gaps. */
+  /**
+   * Many points, shared over the pool; both ends come first, then the middles of the gaps. Each starts cold: which
+   * neighbour is done first depends on the workers, and the figures must not.
+   */
   sweep(engine: Engine, points: readonly OperatingPoint[], events: SweepEvents): Running {
     const began = this.#now();
     const total = points.length;
     let done = 0;
     const open = new Set<Task>();
     for (const index of coarseFirst(total)) {
-      const task = this.#task(engine, points[index]!, 'background', {
+      const asked = { engine, operating: points[index]!, start: null, preview: false };
+      const task = this.#task(asked, 'background', {
         onReply: (reply) => {
           open.delete(task);
           done += 1;
@@ -88,15 +97,23 @@ export class SimClient {
     };
   }
 
+  /** To be called about once a second: notices workers that no longer answer. */
+  tick(): void {
+    this.#pool.tick();
+  }
+
   close(): void {
     this.#pool.close();
   }
 
-  #task(engine: Engine, operating: OperatingPoint, urgency: Urgency, events: PointEvents): Task {
+  #task(asked: Asked, urgency: Urgency, events: PointEvents): Task {
     return {
-      request: { runId: ++this.#runs, engine, engineId: this.#idOf(engine), operating },
+      request: { ...asked, runId: ++this.#runs, engineId: this.#idOf(asked.engine) },
       urgency,
-      onTurn: (report) => events.onTurn?.(report),
+      onTurn: (report) => {
+        events.onTurn?.(report);
+        if (report.preview !== null) events.onPreview?.(report.preview, report.near);
+      },
       onReply: (reply) => events.onReply(reply),
       onRetry: (reason) => events.onTrouble?.(reason),
     };

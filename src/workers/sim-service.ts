@@ -1,11 +1,15 @@
-import type { Engine, OperatingPoint, Outcome, PointResult, Progress } from '../sim/index.ts';
+import type { Engine, OperatingPoint, Outcome, Progress, Solution, SolveOptions } from '../sim/index.ts';
 import type { PointReply, PointRequest, SimService, TurnReport } from './api.ts';
 
 /** What the service needs of the model; a test hands in a fake. */
 export interface Solver<Model> {
   build(engine: Engine): Outcome<Model>;
   /** Yields after every period stepped. */
-  solve(model: Model, operating: OperatingPoint): Generator<Progress, { readonly result: PointResult }>;
+  solve(
+    model: Model,
+    operating: OperatingPoint,
+    options: Pick<SolveOptions, 'start' | 'preview'>,
+  ): Generator<Progress, Solution>;
 }
 
 export interface Pace {
@@ -43,13 +47,21 @@ export function createSimService<Model>(solver: Solver<Model>, pace: Pace): SimS
       const reason = model.faults.map((fault) => fault.message).join(' ');
       return { runId, status: 'refused', reason, faults: model.faults };
     }
-    const turns = solver.solve(model.value, request.operating);
+    const { operating, preview } = request;
+    let { start } = request;
+    let turns = solver.solve(model.value, operating, { start, preview });
     let stretchBegan = pace.now();
     for (;;) {
       const turn = turns.next();
-      if (turn.done) return replyOf(runId, turn.value.result);
-      if (pace.now() - stretchBegan < pace.longestStretch_ms) continue;
-      listener({ runId, cycle: turn.value.cycle, change: turn.value.change });
+      if (turn.done) {
+        if (turn.value.result.converged || start === null) return replyOf(runId, turn.value);
+        start = null;
+        turns = solver.solve(model.value, operating, { start, preview });
+        continue;
+      }
+      const { cycle, change, preview: glance = null, near = null } = turn.value;
+      if (glance === null && pace.now() - stretchBegan < pace.longestStretch_ms) continue;
+      listener({ runId, cycle, change, preview: glance, near });
       await pace.breathe();
       if (wanted !== runId) return dropped;
       stretchBegan = pace.now();
@@ -72,7 +84,7 @@ export function createSimService<Model>(solver: Solver<Model>, pace: Pace): SimS
   };
 }
 
-const replyOf = (runId: number, result: PointResult): PointReply =>
+const replyOf = (runId: number, { result, next }: Solution): PointReply =>
   result.converged
-    ? { runId, status: 'solved', result }
+    ? { runId, status: 'solved', result, next }
     : { runId, status: 'unsolved', reason: result.reason, result };

@@ -24,6 +24,8 @@ const service = createSimService(
 
 const sent: SimService = {
   ...service,
+  watch: (listener) =>
+    service.watch((report) => listener(Comlink.transfer(report, buffersOf([report.preview, report.near])))),
   solve: async (request) => {
     const reply = await service.solve(request);
     return Comlink.transfer(reply, buffersOf(reply));

@@ -32,11 +32,20 @@ interface Slot {
   task: Task | null;
   /** Set when the running task gives way to an urgent one and must start again later. */
   givesWay: boolean;
+  /** Ticks since its worker last said anything while it had work. */
+  silentFor: number;
 }
 
 /**
+ * Ticks of about a second without a word after which a busy worker is given up. A worker speaks after every period it
+ * steps, which takes well under a second even for many cylinders on a slow machine.
+ */
+const PATIENCE = 10;
+
+/**
  * Hands tasks to a fixed number of workers. An urgent task waits for nobody: when all are busy, one background task
- * gives way between turns and starts again afterwards. A crashed worker is replaced and its task tried once more.
+ * gives way between turns and starts again afterwards. A worker that crashes or falls silent is replaced and its task
+ * tried once more.
  */
 export class WorkerPool {
   readonly #slots: Slot[] = [];
@@ -70,6 +79,18 @@ export class WorkerPool {
     this.#handOut();
   }
 
+  /**
+   * One more second has passed. Counting ticks instead of reading a clock keeps a machine that slept, or a page that
+   * was held back, from being taken for a worker that stopped.
+   */
+  tick(): void {
+    for (const slot of this.#slots) {
+      if (slot.task === null) continue;
+      slot.silentFor += 1;
+      if (slot.silentFor >= PATIENCE) this.#replace(slot, `A worker gave no sign of life for ${PATIENCE} s.`);
+    }
+  }
+
   close(): void {
     for (const slot of this.#slots) slot.worker.terminate();
     this.#slots.length = 0;
@@ -78,7 +99,7 @@ export class WorkerPool {
   }
 
   #newSlot(): Slot {
-    const slot: Slot = { worker: null as never, task: null, givesWay: false };
+    const slot: Slot = { worker: null as never, task: null, givesWay: false, silentFor: 0 };
     this.#start(slot);
     return slot;
   }
@@ -86,7 +107,9 @@ export class WorkerPool {
   #start(slot: Slot): void {
     const worker = this.#spawn({
       onTurn: (report) => {
-        if (slot.worker === worker && slot.task?.request.runId === report.runId) slot.task.onTurn(report);
+        if (slot.worker !== worker) return;
+        slot.silentFor = 0;
+        if (slot.task?.request.runId === report.runId) slot.task.onTurn(report);
       },
       onCrash: (reason) => {
         if (slot.worker === worker) this.#replace(slot, reason);
@@ -114,6 +137,7 @@ export class WorkerPool {
   #run(slot: Slot, task: Task): void {
     slot.task = task;
     slot.givesWay = false;
+    slot.silentFor = 0;
     const worker = slot.worker;
     worker.solve(task.request).then(
       (reply) => {

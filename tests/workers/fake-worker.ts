@@ -1,4 +1,4 @@
-import type { Engine, PointResult } from '../../src/sim/index.ts';
+import type { Engine, PointResult, SolvedPoint, SolvedStart } from '../../src/sim/index.ts';
 import type { Pace, Solver } from '../../src/workers/sim-service.ts';
 import { createSimService } from '../../src/workers/sim-service.ts';
 import type { PointRequest } from '../../src/workers/api.ts';
@@ -6,7 +6,17 @@ import type { SpawnWorker } from '../../src/workers/worker-pool.ts';
 
 export const engineNamed = (name: string): Engine => ({ name }) as Engine;
 
-/** A solver whose answer carries the speed it was asked for, after a given number of turns. */
+/** Where a point of this speed stands, and the speed of such a start. */
+export const startOf = (speed: number): SolvedStart => ({
+  state: Float64Array.of(speed),
+  memory: new Float64Array(0),
+  mesh: new Float64Array(0),
+});
+
+/**
+ * A solver whose answer carries the speed it was asked for and `cycles` the speed it started from, after a given number
+ * of turns; its preview comes with the first turn. A start of 666 leads nowhere.
+ */
 export function countingSolver(
   turns: number,
 ): Solver<{ name: string }> & { built: string[]; stepped: number } {
@@ -19,17 +29,26 @@ export function countingSolver(
         ? { ok: false, faults: [{ path: 'train.crankRadius', message: 'The rod cannot go round.' }] }
         : { ok: true, value: { name: engine.name } };
     },
-    *solve(_model, operating) {
+    *solve(_model, operating, { start, preview }) {
+      const { speed, throttle } = operating;
+      const cycles = start?.state[0] ?? 0;
       for (let cycle = 1; cycle <= turns; cycle++) {
         this.stepped += 1;
-        yield { cycle, change: 1 / cycle };
+        const glance = preview === true && cycle === 1;
+        yield {
+          cycle,
+          change: 1 / cycle,
+          preview: glance ? ({ speed, cycles, preliminary: true } as SolvedPoint) : null,
+          near: glance ? startOf(speed + 0.5) : null,
+        };
       }
-      const { speed, throttle } = operating;
       const result =
-        speed < 0
-          ? { converged: false, reason: 'The crank turns backwards.' }
-          : { converged: true, speed, throttle };
-      return { result: result as PointResult };
+        cycles === 666
+          ? { converged: false, reason: 'That start leads nowhere.' }
+          : speed < 0
+            ? { converged: false, reason: 'The crank turns backwards.' }
+            : { converged: true, speed, throttle, cycles };
+      return { result: result as PointResult, next: result.converged ? startOf(speed) : null };
     },
   };
 }
@@ -48,6 +67,8 @@ export interface FakeWorkers {
   readonly terminated: number[];
   /** Crashes the worker of this number; workers count from 0 in the order of their start. */
   crash(worker: number, reason: string): void;
+  /** From now on this worker neither reports nor replies. */
+  silence(worker: number): void;
 }
 
 /** Workers of the real service, in this thread. `fails` may throw for a request, as a bug would. */
@@ -58,20 +79,25 @@ export function fakeWorkers(
   const handed: PointRequest[] = [];
   const terminated: number[] = [];
   const crashes: ((reason: string) => void)[] = [];
+  const silent = new Set<number>();
   return {
     handed,
     terminated,
     crash: (worker, reason) => crashes[worker]!(reason),
+    silence: (worker) => void silent.add(worker),
     spawn: (events) => {
       const number = crashes.length;
       crashes.push((reason) => events.onCrash(reason));
       const service = createSimService(countingSolver(turns), everyTurn);
-      service.watch((report) => events.onTurn(report));
+      service.watch((report) => {
+        if (!silent.has(number)) events.onTurn(report);
+      });
       return {
         solve: async (request) => {
           handed.push(request);
           fails(request);
-          return service.solve(request);
+          const reply = await service.solve(request);
+          return silent.has(number) ? new Promise<never>(() => undefined) : reply;
         },
         drop: (runId) => service.drop(runId),
         terminate: () => void terminated.push(number),

@@ -3,7 +3,7 @@ import type { OperatingPoint } from '../../src/sim/index.ts';
 import type { PointReply } from '../../src/workers/api.ts';
 import { poolSize, SimClient } from '../../src/workers/sim-client.ts';
 import type { SweepProgress } from '../../src/workers/sim-client.ts';
-import { engineNamed, everyTurn, fakeWorkers } from './fake-worker.ts';
+import { engineNamed, everyTurn, fakeWorkers, startOf } from './fake-worker.ts';
 
 const lovage = engineNamed('lovage');
 const at = (speed: number): OperatingPoint => ({ speed, throttle: 1 });
@@ -17,7 +17,7 @@ function solvePoint(
   onTrouble?: (reason: string) => void,
 ): Promise<PointReply> {
   return new Promise((resolve) => {
-    client.point(lovage, at(speed), { onReply: resolve, ...(onTrouble && { onTrouble }) });
+    client.point(lovage, at(speed), null, { onReply: resolve, ...(onTrouble && { onTrouble }) });
   });
 }
 
@@ -101,6 +101,40 @@ describe('SimClient.sweep', () => {
     expect(swept.trouble).toEqual(['out of memory']);
     expect(workers.terminated).toEqual([0]);
   });
+
+  it('completes when a worker falls silent: after 10 ticks without a word it is replaced, after 9 it is not', async () => {
+    const workers = fakeWorkers(5);
+    const client = new SimClient(workers.spawn, 1, still);
+    const running = sweep(client, 3);
+    await everyTurn.breathe();
+    workers.silence(0);
+    for (let tick = 0; tick < 9; tick++) client.tick();
+    expect(workers.terminated).toEqual([]);
+    client.tick();
+    expect(workers.terminated).toEqual([0]);
+    const swept = await running;
+    expect([...swept.speeds.values()].every(Number.isFinite)).toBe(true);
+    expect(swept.trouble).toEqual(['A worker gave no sign of life for 10 s.']);
+  });
+
+  it('keeps a worker that reports between ticks, and one without work, however many pass', async () => {
+    const workers = fakeWorkers(40);
+    const client = new SimClient(workers.spawn, 1, still);
+    const reply = solvePoint(client, 1);
+    for (let tick = 0; tick < 30; tick++) {
+      await everyTurn.breathe();
+      client.tick();
+    }
+    await reply;
+    for (let tick = 0; tick < 30; tick++) client.tick();
+    expect(workers.terminated).toEqual([]);
+  });
+
+  it('starts every point cold, so that 1 and 4 workers give the same figures', async () => {
+    const workers = fakeWorkers(2);
+    await sweep(new SimClient(workers.spawn, 4, still), 9);
+    expect(workers.handed.map((request) => request.start)).toEqual(Array(9).fill(null));
+  });
 });
 
 describe('SimClient.point', () => {
@@ -122,11 +156,29 @@ describe('SimClient.point', () => {
     expect(workers.handed.map((request) => request.operating.speed)[1]).toBe(4321);
   });
 
+  it('passes preliminary figures on ahead of the reply, with the state to go on from', async () => {
+    const client = new SimClient(fakeWorkers(4).spawn, 1, still);
+    const seen: unknown[] = [];
+    await new Promise<void>((resolve) => {
+      client.point(lovage, at(500), startOf(400), {
+        onPreview: (preview, near) => seen.push([preview, near]),
+        onReply: (reply) => {
+          seen.push(reply);
+          resolve();
+        },
+      });
+    });
+    expect(seen).toMatchObject([
+      [{ speed: 500, cycles: 400, preliminary: true }, startOf(500.5)],
+      { status: 'solved', result: { speed: 500, cycles: 400 }, next: startOf(500) },
+    ]);
+  });
+
   it('passes no reply on once it is stopped, and frees its worker between turns', async () => {
     const workers = fakeWorkers(1000);
     const client = new SimClient(workers.spawn, 1, still);
     const replies: PointReply[] = [];
-    const first = client.point(lovage, at(1), { onReply: (reply) => replies.push(reply) });
+    const first = client.point(lovage, at(1), null, { onReply: (reply) => replies.push(reply) });
     await everyTurn.breathe();
     first.stop();
     expect(await solvePoint(client, 2)).toMatchObject({ status: 'solved' });
@@ -152,7 +204,7 @@ describe('SimClient.point', () => {
     await solvePoint(client, 1);
     await solvePoint(client, 2);
     await new Promise<PointReply>((resolve) => {
-      client.point(engineNamed('dill'), at(3), { onReply: resolve });
+      client.point(engineNamed('dill'), at(3), null, { onReply: resolve });
     });
     const ids = workers.handed.map((request) => request.engineId);
     expect(ids[0]).toBe(ids[1]);

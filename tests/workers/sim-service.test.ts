@@ -1,13 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { PointRequest, TurnReport } from '../../src/workers/api.ts';
 import { createSimService } from '../../src/workers/sim-service.ts';
-import { countingSolver, engineNamed, everyTurn } from './fake-worker.ts';
+import { countingSolver, engineNamed, everyTurn, startOf } from './fake-worker.ts';
 
 const request = (runId: number, engineId = 1, name = 'lovage'): PointRequest => ({
   runId,
   engine: engineNamed(name),
   engineId,
   operating: { speed: 100 * runId, throttle: 1 },
+  start: null,
+  preview: false,
 });
 
 describe('createSimService', () => {
@@ -22,6 +24,36 @@ describe('createSimService', () => {
     });
     expect(reports.map((report) => report.cycle)).toEqual([1, 2, 3]);
     expect(reports.every((report) => report.runId === 7)).toBe(true);
+  });
+
+  it('starts from the neighbour that the request names, whatever it solved before, and replies where it ended', async () => {
+    const service = createSimService(countingSolver(1), everyTurn);
+    await service.solve(request(9));
+    expect(await service.solve({ ...request(2), start: startOf(150) })).toMatchObject({
+      result: { speed: 200, cycles: 150 },
+      next: startOf(200),
+    });
+    expect(await service.solve(request(3))).toMatchObject({ result: { speed: 300, cycles: 0 } });
+  });
+
+  it('goes back to the cold start when the neighbour leads to no answer', async () => {
+    const solver = countingSolver(3);
+    const service = createSimService(solver, everyTurn);
+    const reply = await service.solve({ ...request(2), start: startOf(666) });
+    expect(reply).toMatchObject({ status: 'solved', result: { speed: 200, cycles: 0 } });
+    expect(solver.stepped).toBe(6);
+  });
+
+  it('reports preliminary figures once and at once where they are asked for, and never otherwise', async () => {
+    const hasty = createSimService(countingSolver(3), { ...everyTurn, longestStretch_ms: 1000 });
+    const reports: TurnReport[] = [];
+    hasty.watch((report) => reports.push(report));
+    await hasty.solve(request(1));
+    expect(reports).toEqual([]);
+    await hasty.solve({ ...request(2), preview: true });
+    expect(reports).toMatchObject([
+      { runId: 2, preview: { speed: 200, preliminary: true }, near: startOf(200.5) },
+    ]);
   });
 
   it('drops a run between turns when a newer one is asked for', async () => {
