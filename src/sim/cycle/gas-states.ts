@@ -15,6 +15,9 @@ export const MAX_TEMPERATURE = 3500;
  *
  * Numerics: Newton stops when a step is below 1e-6 of T, so the remaining error is about its square; u_i are corrected
  * by that last step. Everything is overwritten by the next `unpack`.
+ *
+ * Units: masses [kg], energies absolute [J, J/kg], pressure [Pa], temperature [K], volume [m^3], its rate [m^3/s].
+ * Valid: ideal gas; polynomials are data from 300 K (200 K for simple gases), declared extrapolations below.
  */
 export class GasStates {
   /** State numbers per node: constituents, then energy. */

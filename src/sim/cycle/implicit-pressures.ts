@@ -17,6 +17,12 @@ import type { GasStates } from './gas-states.ts';
  * Volumes that move change pressures at fixed state, and that is as stiff: f_t = S M p_t with p_t = -p Vdot / V.
  *
  *   dp/dm_k = (R_k T - kappa u_k) / V,   dp/dU = kappa / V,   kappa = gamma - 1
+ *
+ * Units: p [Pa], flows [kg/s], state [kg, J], w [s], V [m^3], u_k absolute [J/kg].
+ * Valid: flows whose slopes are those of dissipative openings: falling in the pressure they run towards.
+ * Numerics: the diagonal of I - w P S M grows with w for such flows, so LU does without pivoting.
+ * Source: Hairer & Wanner, Solving Ordinary Differential Equations II, 1996, sec. IV.7 (W-methods); the splitting follows from
+ * the ideal gas law at fixed composition.
  */
 export class ImplicitPressures {
   private readonly lu: SparseLu;

@@ -4,6 +4,10 @@ import type { GasStates } from './gas-states.ts';
 /**
  * Where every piston stands, and what follows from it: cylinder volumes and their rates (written into the gas),
  * uncovered window areas.
+ *
+ *   V = V_c + A x(theta),   dV/dt = A omega dx/dtheta      x: below own top dead centre [m], A: bore area [m^2]
+ *
+ * Numerics: x and its slope are tabulated, see PeriodicTable; window areas have kinks, which the schedule knows.
  */
 export class Pistons {
   readonly travel: Float64Array;

@@ -259,6 +259,7 @@ export class CycleSystem {
       this.memory,
       gas,
     );
+    // Film temperatures [K] only pick the transport properties of the gas; typical, and of little weight.
     const wall = (node: number, patch: WallPatch, flow: number, filmTemperature: number): NodeWall => ({
       node,
       conductance:

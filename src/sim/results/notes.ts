@@ -35,6 +35,7 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>): Note
     );
   }
   const hottest = Math.max(...result.cylinders.map((c) => c.peakTemperature));
+  // Source: share of dissociation in equilibrium products near stoichiometric; see products.ts and docs/model.md.
   if (hottest > 2500) {
     note(
       'assumption',

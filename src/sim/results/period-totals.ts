@@ -66,8 +66,12 @@ export class PeriodTotals {
   }
 
   /**
-   * Conservation defects over the period, as shares of the most that passed any edge (mass) or the boundary (energy): content gained, less what came in across the
-   * boundary, less what sources made or took.
+   * Conservation defects over the period:
+   *
+   *   defect = content at the end - content at the beginning - what came in across the boundary - what sources made
+   *
+   * mass and species over the most that passed any edge; energy over all enthalpy across the boundary, heat and work [-].
+   * Numerics: accumulators take the same steps as the state, so what is left is round-off.
    */
   defects(): { mass: number; species: number; energy: number } {
     const { system, records, began } = this;

@@ -51,26 +51,32 @@ export interface Residuals {
 }
 
 export interface EngineFigures {
+  /** Of all cylinders, each by its own stroke [m^3]. */
   readonly sweptVolume: number;
   /** Air and fuel through the throttle [kg/s]. */
   readonly airFlow: number;
   readonly fuelFlow: number;
+  /** Net air through the transfer windows, fresh of trapped, and retained of delivered air: see docs/conventions.md [-]. */
   readonly deliveryRatio: number;
   readonly scavengingEfficiency: number;
   readonly trappingEfficiency: number;
   readonly chargingEfficiency: number;
+  /** Mean effective pressures: indicated, friction, brake [Pa]. */
   readonly imep: number;
   readonly fmep: number;
   readonly bmep: number;
+  /** At the crank, output gear losses taken off [N m]; power [W]. */
   readonly torque: number;
   readonly brakePower: number;
   /** Fuel over brake power [kg/J]; null where there is no brake power. */
   readonly bsfc: number | null;
+  /** Into all cylinder walls [W]. */
   readonly wallHeat: number;
   /** Where the fuel's energy goes [W]. */
   readonly balance: EnergyBalance;
 }
 
+/** fuel = sum of the rest [W]; each term: energy-balance.ts. */
 export interface EnergyBalance {
   readonly fuel: number;
   readonly brake: number;
@@ -85,20 +91,25 @@ export interface EnergyBalance {
 export interface BlowerFigures {
   /** Theoretical displacement of all blowers per crank turn [m^3]. */
   readonly displacementPerTurn: number;
+  /** [rad/s]; tip speed [m/s]. */
   readonly rotorSpeed: number;
   readonly tipSpeed: number;
   /** Net mass delivered to the plenum [kg/s]. */
   readonly massFlow: number;
   /** Flow back through the clearances over flow displaced [-]. */
   readonly slipFraction: number;
+  /** At the crank, gear losses included [W]. */
   readonly shaftPower: number;
   /** Work on the gas [W]. */
   readonly fluidPower: number;
+  /** Of what is displaced, its work taken up [K]. */
   readonly outletTemperature: number;
+  /** Time mean, plenum less inlet box [Pa]. */
   readonly pressureRise: number;
 }
 
 export interface GasFigures {
+  /** Time means; extremes at points of the mesh [Pa, K]. */
   readonly meanPressure: number;
   readonly minPressure: number;
   readonly maxPressure: number;
@@ -106,22 +117,31 @@ export interface GasFigures {
 }
 
 export interface CylinderFigures {
+  /** Counted from 1. */
   readonly row: number;
   readonly number: number;
+  /** When the last window has shut: all gas and its air [kg], share of air and fuel vapour [-]. */
   readonly trappedMass: number;
   readonly trappedAir: number;
   readonly purity: number;
+  /** Of this cylinder by its own swept volume: see docs/conventions.md [-]. */
   readonly deliveryRatio: number;
   readonly trappingEfficiency: number;
   readonly chargingEfficiency: number;
+  /** Work of a turn over own swept volume [Pa]. */
   readonly imep: number;
+  /** Highest at a point of the mesh [Pa]. */
   readonly peakPressure: number;
   /** Crank angle after own top dead centre of the peak [rad]. */
   readonly peakPressureAngle: number;
+  /** Mean of the gas, highest at a point of the mesh [K]. */
   readonly peakTemperature: number;
+  /** When the last window has shut [Pa]. */
   readonly pressureAtExhaustClosing: number;
+  /** Of the last burn [rad]. */
   readonly burnDuration: number;
   readonly misfire: boolean;
+  /** Mean, from the gas into the wall [W]. */
   readonly wallHeat: { readonly crown: number; readonly head: number; readonly liner: number };
   /** Flow-weighted mean temperature of what leaves through the exhaust windows [K]. */
   readonly exhaustTemperature: number;
@@ -139,6 +159,7 @@ export interface Traces {
   readonly passages: readonly GasTrace[];
   readonly cylinders: readonly CylinderTrace[];
   readonly collectors: readonly GasTrace[];
+  /** Displaced, and back through the clearances [kg/s]. */
   readonly blowerFlow: Float64Array;
   readonly slipFlow: Float64Array;
   /** Gas torque of all cylinders at the crank, and the blowers' demand there [N m]. */
@@ -147,6 +168,7 @@ export interface Traces {
 }
 
 export interface GasTrace {
+  /** [Pa], [K]. */
   readonly pressure: Float64Array;
   readonly temperature: Float64Array;
   /** Mass fraction of air and fuel vapour [-]. */
@@ -154,6 +176,7 @@ export interface GasTrace {
 }
 
 export interface CylinderTrace extends GasTrace {
+  /** [m^3]; uncovered areas, no discharge coefficient [m^2]. */
   readonly volume: Float64Array;
   readonly exhaustArea: Float64Array;
   readonly transferArea: Float64Array;

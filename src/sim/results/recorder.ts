@@ -9,7 +9,14 @@ interface NodeColumns {
   readonly purity: Float64Array;
 }
 
-/** Takes down what a period looks like at every point of its mesh, for drawing and for peaks. */
+/**
+ * Takes down what a period looks like at every point of its mesh, for drawing and for peaks.
+ *
+ *   gas torque    = sum over cylinders of (p - p_ambient) dV/dtheta
+ *   blower torque = (fluid torque / eta_mech + count * drag * ratio) / eta_gears        both at the crank [N m]
+ *
+ * Gas torque takes ambient pressure under the pistons; inertia is in neither.
+ */
 export class Recorder {
   private count = 0;
   private readonly angle: Float64Array;

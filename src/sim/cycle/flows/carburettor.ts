@@ -17,6 +17,11 @@ export interface CarburettorMixture {
 /**
  * Throttle with a carburettor of constant mixture: air enters through the throttle, fuel joins in proportion while the
  * flow runs inwards. Gas blown back carries what the inlet box holds.
+ *
+ *   mdot = mdot_air (1 + F)   inwards, F: fuel per air [-];   mdot = that of the orifice   outwards
+ *
+ * Valid: mixture independent of flow, which real carburettors hold only by their air correction; no film of fuel on walls.
+ * Numerics: the flow has a small kink at zero, where its slope changes by 1 + F.
  */
 export class Carburettor implements FlowElement {
   private readonly flow: OrificeFlow;

@@ -21,6 +21,10 @@ export interface DisplacementDrive {
  *
  *   mdot = rho_in Vdot(theta),   W = Vdot (p_plenum - p_box), less the casing's share, into the plenum
  *
+ * rho_in of the inlet box [kg/m^3], Vdot all blowers' displacement times its ripple [m^3/s], W [W].
+ *
+ * Valid: rotors without internal compression; back-flow into the opening pocket is not resolved, so pulses read low.
+ * Slip is an opening of its own. Source: Heywood, Internal Combustion Engine Fundamentals, 1988, sec. 6.8.
  * Records: fluid work, heat of the casing [W].
  */
 export class DisplacementBlower implements FlowElement, Source {

@@ -6,6 +6,11 @@ import { OrificeFlow } from './orifices.ts';
 /**
  * Spring-loaded valve from the plenum: closed below the cracking pressure difference, its area growing in proportion
  * from there to fully open. It does not let gas back in.
+ *
+ *   CdA = CdA_full min( (dp - dp_crack) / (dp_full - dp_crack), 1 )     dp = p_plenum - p_ambient > dp_crack
+ *
+ * Valid: no inertia, no hysteresis, no flutter: a real valve opens later and shuts lower.
+ * Numerics: slopes hold how the lift answers to pressure, besides the chord of the flow.
  */
 export class ReliefValve implements FlowElement {
   private readonly flow: OrificeFlow;

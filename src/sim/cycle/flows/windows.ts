@@ -32,7 +32,11 @@ export interface WindowFlowSettings {
  *   xi = (chi - chi_0) / (1 - chi_0),   leaving purity = chi_0 + (1 - chi_0) beta(xi),   chi where chi <= chi_0
  *
  * chi_0 is the unburned share of the old gas, which is mixed through it and so leaves with it. Fresh and burned
- * constituents each keep their own proportions.
+ * constituents each keep their own proportions. chi, xi, beta, sigma [-]; flows [kg/s].
+ *
+ * Valid: what leaves has the cylinder's mean temperature, so short-circuited charge takes too much heat along.
+ * Numerics: chi_0 is fixed at the opening of the exhaust, so it takes no part in a step; the two minima make kinks.
+ * Source: the law of outflow-purity.ts; the correction for unburned old gas follows from mass conservation.
  */
 export class Windows implements FlowElement {
   private readonly flow: OrificeFlow;

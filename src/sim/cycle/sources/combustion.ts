@@ -28,6 +28,9 @@ export interface BurningCylinder {
  *   a = min(1, fuel present / (m_0 (1 - eta x(begin))))           gas lost through a window takes its fuel along
  *
  * The burn is integrated exactly and spread evenly over each step, so a coarse step still burns the right amount.
+ * m_0: fuel with its air beside it at the spark [kg]. Products of the design's mixture only, so a charge that drifted in mixture
+ * burns its lesser part. Source: Wiebe's function, see combustion/wiebe.ts.
+ *
  * At the spark `ignite` fixes m_0, delay, duration and completeness from the gas of that instant.
  * Records the fuel burned in each cylinder [kg].
  */

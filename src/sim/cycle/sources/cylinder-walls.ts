@@ -10,6 +10,11 @@ import type { Pistons } from '../pistons.ts';
  *
  *   Qdot = sum over surfaces of A [ h (T - T_w) + c (T^4 - T_w^4) ]
  *
+ * T of the gas and T_w of the wall [K], A [m^2], h [W/(m^2 K)], c [W/(m^2 K^4)]. The liner counts from the crown's top dead
+ * centre downwards.
+ *
+ * Valid: one mean coefficient for all walls; wall temperatures do not swing within a turn.
+ * Source: Annand, see heat-transfer/annand.ts.
  * Records, per cylinder, heat into crown, head and liner [W].
  */
 export class CylinderWalls implements Source {

@@ -8,7 +8,14 @@ export interface NodeWall {
   readonly temperature: number;
 }
 
-/** Heat between gas and walls of box, plenum, passages and collectors: G (T_wall - T). Records it, into the gas [W]. */
+/**
+ * Heat between gas and walls of box, plenum, passages and collectors. Records it, into the gas [W].
+ *
+ *   Qdot = G (T_wall - T)        G: coefficient times area [W/K]
+ *
+ * Valid: G belongs to the mean design flow and is held over the period; back-flow and pulsation are not seen.
+ * Source: see heat-transfer/tube-nusselt.ts.
+ */
 export class NodeWalls implements Source {
   readonly recordCount: number;
   recordAt = 0;

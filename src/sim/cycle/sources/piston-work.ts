@@ -1,7 +1,10 @@
 import type { GasStates } from '../gas-states.ts';
 import type { Source } from '../instant.ts';
 
-/** Work that the gas does on the pistons: -p dV/dt into each cylinder. Records p dV/dt of each [W]. */
+/**
+ * Work that the gas does on the pistons: -p dV/dt into each cylinder, p absolute [Pa], dV/dt [m^3/s]. Records p dV/dt of each [W].
+ * The pressure under the pistons is constant and does no net work over a turn.
+ */
 export class PistonWork implements Source {
   readonly recordCount: number;
   recordAt = 0;
