@@ -1,4 +1,5 @@
-import type { EnginePose, EngineOutline, PosedCylinder } from '../charts/engine-shapes.ts';
+import type { BlowerOutline, EngineOutline, EnginePose, PosedCylinder } from '../charts/engine-shapes.ts';
+import { gearRatio } from '../sim/blower/gear-train.ts';
 import type { EngineGeometry } from '../sim/geometry/cylinder-geometry.ts';
 import { rodPoints } from '../sim/geometry/rod-points.ts';
 import type { Point } from '../sim/geometry/rod-points.ts';
@@ -37,6 +38,7 @@ export function engineOutline(engine: Engine, geometry: EngineGeometry): EngineO
         : `${cylinder.number}`,
       row: cylinder.rowIndex,
       angle: rods.axisAngle + row.staggerAngle,
+      collector: row.cylinders[cylinder.cylinderIndex]!.collector,
       deck,
       exhaust: edges(cylinder.exhaust.groups),
       transfer: edges(cylinder.transfer.groups),
@@ -58,8 +60,15 @@ export function engineOutline(engine: Engine, geometry: EngineGeometry): EngineO
       ...lowestSkirt.map((skirt) => skirt + 0.42 * bore),
     ),
     reach: Math.max(...cylinders.map((cylinder) => cylinder.deck)) + 0.22 * bore,
+    blower: blowerOutline(engine.blower),
     cylinders,
   };
+}
+
+function blowerOutline({ count, tipDiameter, lobes, gears }: Engine['blower']): BlowerOutline {
+  const teeth = gears.map((gear) => `${gear.driverTeeth} : ${gear.drivenTeeth}`).join(' × ');
+  const label = `${count} ${count === 1 ? 'blower' : 'blowers'}, ${teeth} teeth`;
+  return { tipRadius: tipDiameter / 2, lobes, label };
 }
 
 /** Where everything that moves stands at one crank angle. */
@@ -79,5 +88,6 @@ export function enginePose(engine: Engine, geometry: EngineGeometry, angle_deg: 
       isMaster: cylinder.isMaster,
     };
   });
-  return { cylinders };
+  const { numerator, denominator } = gearRatio(engine.blower.gears);
+  return { rotorsTurned: (angle * numerator) / denominator, cylinders };
 }

@@ -9,10 +9,19 @@ export interface CylinderOutline {
   readonly row: number;
   /** Of the cylinder's axis, clockwise from the top [rad]. */
   readonly angle: number;
+  /** Index of the collector it exhausts into. */
+  readonly collector: number;
   /** Distances from the crank axis along the cylinder's own [m]. */
   readonly deck: number;
   readonly exhaust: readonly { readonly top: number; readonly floor: number }[];
   readonly transfer: readonly { readonly top: number; readonly floor: number }[];
+}
+
+export interface BlowerOutline {
+  readonly tipRadius: number;
+  readonly lobes: number;
+  /** As it is to be read beside the drawing: how many, and their gears. */
+  readonly label: string;
 }
 
 export interface EngineOutline {
@@ -24,6 +33,7 @@ export interface EngineOutline {
   readonly crankcase: number;
   /** Of the outermost part [m]. */
   readonly reach: number;
+  readonly blower: BlowerOutline;
   readonly cylinders: readonly CylinderOutline[];
 }
 
@@ -37,5 +47,7 @@ export interface PosedCylinder {
 }
 
 export interface EnginePose {
+  /** Since crank angle 0 [rad]. */
+  readonly rotorsTurned: number;
   readonly cylinders: readonly PosedCylinder[];
 }
