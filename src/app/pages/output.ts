@@ -67,7 +67,7 @@ export function energyFlows(balance: EnergyBalance): { source: Flow; flows: Flow
       flow('cylinder walls', balance.cylinderWalls, 'heat-crown'),
       flow('other walls', balance.otherWalls, 'heat-head'),
       flow('hot exhaust', balance.exhaustSensible, 'burned'),
-      flow('fuel lost unburned', balance.unburned, 'fresh'),
+      flow('leaves unburned', balance.unburned, 'fresh'),
     ],
   };
 }
@@ -98,7 +98,9 @@ export function outputSentence(here: SolvedPoint, range: readonly PointResult[])
     );
     phrases.push(
       plain(
-        ` Most of the speeds worked out: ${figure(most.engine.brakePower / kW, 3)} kW at ${rpmText(most.speed)}.`,
+        most.speed === here.speed
+          ? ' No other speed worked out gives more.'
+          : ` The most is ${figure(most.engine.brakePower / kW, 3)} kW, at ${rpmText(most.speed)}.`,
       ),
     );
   }

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { airColumns, airDetail } from '../../../src/app/pages/air.ts';
+import { bar, psi, rpm } from '../../../src/sim/units.ts';
+import { engine, lovage, unsolvedPoint } from './solved.ts';
+
+describe('airColumns', () => {
+  it('leaves a gap in every figure at a speed without an answer, not in the speed', () => {
+    const columns = airColumns([unsolvedPoint(3000 * rpm), lovage()], engine.ambient.pressure);
+    const { speed_rpm, ...figures } = columns;
+    expect(speed_rpm.map(Math.round)).toEqual([3000, 6000]);
+    for (const column of Object.values(figures)) {
+      expect(column[0]).toBeNaN();
+      expect(column[1]).toBeGreaterThan(0);
+    }
+  });
+
+  it('counts pressure from ambient, in bar and in psi of one and the same', () => {
+    const { gauge_bar, gauge_psi } = airColumns([lovage()], engine.ambient.pressure);
+    expect(gauge_bar[0]! * bar + engine.ambient.pressure).toBeCloseTo(lovage().plenum.meanPressure, 6);
+    expect((gauge_psi[0]! * psi) / (gauge_bar[0]! * bar)).toBeCloseTo(1, 12);
+  });
+
+  it('turns the rotors twice for each turn of Lovage 7’s crank, 36 teeth on 18', () => {
+    expect(airColumns([lovage()], engine.ambient.pressure).rotor_rpm[0]).toBeCloseTo(12000, 6);
+  });
+});
+
+describe('airDetail', () => {
+  it('says pressure in bar and psi and the mass flow in one breath', () => {
+    expect(airDetail(lovage(), engine.ambient.pressure)).toMatch(
+      /read [\d.]+ bar \([\d.]+ psi\), with [\d.]+ g\/s of air/,
+    );
+  });
+});

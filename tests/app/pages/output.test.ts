@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import {
+  energyFlows,
+  liquidDensity,
+  outputColumns,
+  outputDetail,
+  outputSentence,
+} from '../../../src/app/pages/output.ts';
+import type { SolvedPoint } from '../../../src/sim/index.ts';
+import { gramPerKWh, kW, rpm } from '../../../src/sim/units.ts';
+import { engine, lovage, unsolvedPoint } from './solved.ts';
+
+const read = (...args: Parameters<typeof outputSentence>): string =>
+  outputSentence(...args)
+    .map(({ text }) => text)
+    .join('');
+const giving = (speed_rpm: number, power: number): SolvedPoint => ({
+  ...lovage(),
+  speed: speed_rpm * rpm,
+  engine: {
+    ...lovage().engine,
+    brakePower: power,
+    bsfc: power > 0 ? 600 * gramPerKWh : null,
+    balance: { ...lovage().engine.balance, fuel: 100 * kW, brake: power },
+  },
+});
+
+describe('energyFlows', () => {
+  it('splits all of the fuel’s energy: what leaves adds up to what comes in, to a thousandth', () => {
+    const { source, flows } = energyFlows(lovage().engine.balance);
+    const sum = flows.reduce((total, { value }) => total + value, 0);
+    expect(sum / source.value).toBeCloseTo(1, 3);
+  });
+});
+
+describe('outputColumns', () => {
+  it('leaves a gap in g/kWh where there is no power, and keeps l/h', () => {
+    const { fuel_gPerKWh, fuel_lPerH } = outputColumns([giving(500, -300)], engine.charge);
+    expect(fuel_gPerKWh[0]).toBeNaN();
+    expect(fuel_lPerH[0]).toBeGreaterThan(0);
+  });
+
+  it('leaves a gap at a speed without an answer', () => {
+    expect(outputColumns([unsolvedPoint(3000 * rpm)], engine.charge).power_kW[0]).toBeNaN();
+  });
+
+  it('counts 10 g/s of a fuel of 720 kg/m³ as 50 l/h', () => {
+    const density = liquidDensity(engine.charge);
+    const point = { ...lovage(), engine: { ...lovage().engine, fuelFlow: (10e-3 * density) / 720 } };
+    expect(outputColumns([point], engine.charge).fuel_lPerH[0]).toBeCloseTo(50, 9);
+  });
+});
+
+describe('outputSentence', () => {
+  it('gives power, fuel and the share that reaches the shaft: 20 of 100 kW is 20 %', () => {
+    expect(read(giving(6000, 20 * kW), [])).toBe(
+      '20.0 kW (26.8 hp) at 6000 rpm, for 600 g of fuel per kWh: 20\u202f% of its energy reaches the shaft.',
+    );
+  });
+
+  it('names the most of the speeds that were worked out, and passes over one without an answer', () => {
+    const range = [giving(6000, 20 * kW), unsolvedPoint(7000 * rpm), giving(9000, 30 * kW)];
+    expect(read(giving(6000, 20 * kW), range)).toContain('The most is 30.0 kW, at 9000 rpm.');
+    expect(read(giving(9000, 30 * kW), range)).toContain('No other speed worked out gives more.');
+  });
+
+  it('says that an engine without power must be driven, and gives no consumption', () => {
+    expect(read(giving(500, -300), [])).toBe(
+      'At 500 rpm the engine gives nothing: it must be driven with 0.300 kW (0.402 hp).',
+    );
+  });
+});
+
+describe('outputDetail', () => {
+  it('leaves out shares of a work that the gas does not do', () => {
+    const motored = { ...lovage(), engine: { ...lovage().engine, imep: -1e4 } };
+    expect(outputDetail(motored, engine.charge)).toMatch(
+      /^It burns or loses [\d.]+ litres of fuel an hour\.$/,
+    );
+    expect(outputDetail(lovage(), engine.charge)).toMatch(/friction takes [\d.]+\u202f%/);
+  });
+});
