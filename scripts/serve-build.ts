@@ -10,11 +10,12 @@ export interface Served {
 
 /**
  * Builds the app into a folder of its own, so that runs side by side do not disturb each other, and serves it on
- * this machine only. Takes the given port or, when that is busy, the next free one.
+ * this machine only. Takes the given port or, when that is busy, the next free one. Other pages than the app's, such as
+ * the gallery, are built when they are named.
  */
-export async function serveBuild(port: number): Promise<Served> {
+export async function serveBuild(port: number, page = 'index.html'): Promise<Served> {
   const outDir = mkdtempSync(join(tmpdir(), 'umbel-app-'));
-  await build({ logLevel: 'warn', build: { outDir, emptyOutDir: true } });
+  await build({ logLevel: 'warn', build: { outDir, emptyOutDir: true, rolldownOptions: { input: page } } });
   const server = await preview({
     logLevel: 'warn',
     build: { outDir },

@@ -1,0 +1,68 @@
+import { chromium } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { launchOptions } from '../../scripts/find-browser.ts';
+import { serveBuild } from '../../scripts/serve-build.ts';
+import type { Served } from '../../scripts/serve-build.ts';
+import { axeFaults } from './axe-faults.ts';
+
+let browser: Browser;
+let page: Page;
+let served: Served;
+const complaints: string[] = [];
+
+beforeAll(async () => {
+  served = await serveBuild(0, 'gallery.html');
+  browser = await chromium.launch(launchOptions(inject('browserPath')));
+  page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  await page.goto(`${served.url}gallery.html`);
+  await page.locator('figure').first().waitFor();
+});
+
+afterAll(async () => {
+  await browser.close();
+  await served.close();
+});
+
+describe('charts with extreme figures', () => {
+  it('write no NaN, undefined or Infinity, neither in words nor into a drawing', async () => {
+    const text = await page.locator('main').innerText();
+    expect(text).not.toMatch(/NaN|undefined|Infinity/);
+    const attributes = await page
+      .locator('main svg *, main svg')
+      .evaluateAll((elements) =>
+        elements
+          .flatMap((element) =>
+            [...element.attributes].map((each) => `${element.tagName} ${each.name}=${each.value}`),
+          )
+          .filter((text) => /NaN|undefined|Infinity/.test(text)),
+      );
+    expect(attributes).toEqual([]);
+  });
+
+  it.each([390, 1440])('fit a window %i px wide without scrolling sideways', async (width) => {
+    await page.setViewportSize({ width, height: 900 });
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(overflow).toBeLessThanOrEqual(0);
+  });
+
+  it.each(['light', 'dark'] as const)('have no fault that axe-core knows of, %s', async (colorScheme) => {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    // What is stale is dimmed on purpose; it comes back to full contrast with its answer.
+    await page.addStyleTag({ content: '.stale { opacity: 1 !important; }' });
+    expect(await axeFaults(page)).toEqual([]);
+  });
+
+  it('write no error or warning to the console', () => {
+    expect(complaints).toEqual([]);
+  });
+
+  it('are not shipped with the app', async () => {
+    const reply = await (await fetch(`${inject('appUrl')}gallery.html`)).text();
+    expect(reply).not.toContain('gallery');
+  });
+});
