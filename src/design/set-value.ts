@@ -101,7 +101,8 @@ function read(
     return fitting[0] ?? { problem: `“${text}” is not ${allowed(field)}` };
   }
   if (field.kind === 'text') return text.toUpperCase();
-  const parts = field.kind === 'list' ? text.replace(/^\[|\]$/g, '').split(/;|,\s+|\s+(?=[-+\d])/) : [text];
+  const parts =
+    field.kind === 'list' ? text.replace(/^\[|\]$/g, '').split(/\s*;\s*|,\s+|\s+(?=[-+\d])/) : [text];
   const numbers: number[] = [];
   for (const part of parts) {
     const parsed = parseQuantity(part, field.unit);
