@@ -2,6 +2,7 @@ import { mount } from 'svelte';
 import { poolSize, SimClient } from '../workers/sim-client.ts';
 import { spawnWorker } from '../workers/spawn-worker.ts';
 import App from './App.svelte';
+import { openMemory } from './sheets/memory.ts';
 import './theme.css';
 import { Workbench } from './workbench.svelte.ts';
 
@@ -10,4 +11,6 @@ const client = new SimClient(spawnWorker, poolSize(navigator.hardwareConcurrency
 
 setInterval(() => client.tick(), 1000);
 
-mount(App, { target: document.getElementById('app')!, props: { workbench: new Workbench(client) } });
+const workbench = new Workbench(client, await openMemory());
+
+mount(App, { target: document.getElementById('app')!, props: { workbench } });

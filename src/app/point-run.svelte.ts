@@ -23,10 +23,12 @@ export class PointRun {
   /** Periods stepped so far in the running work, and their last relative change. */
   cycle = $state(0);
   change = $state(Infinity);
+  /** Something is typed that cannot be used yet, and that the figures leave out. */
+  held = $state(false);
   /** The figures are the quick answer to the question that stands, and may still move a little. */
-  readonly settling = $derived(this.state === 'working' && this.result?.preliminary === true);
+  readonly settling = $derived(!this.held && this.state === 'working' && this.result?.preliminary === true);
   /** The figures belong to an older question. */
-  readonly stale = $derived(this.state !== 'solved' && !this.settling);
+  readonly stale = $derived(this.held || (this.state !== 'solved' && !this.settling));
 
   readonly #client: SimClient;
   readonly #now_ms: () => number;

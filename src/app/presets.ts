@@ -35,12 +35,17 @@ export const presets: readonly Preset[] = Object.entries(files)
   .sort((a, b) => Number(b.id === first) - Number(a.id === first) || a.name.localeCompare(b.name));
 
 /** Presets ship with the program and are tested: one that cannot be read is a bug. */
-export function openPreset(preset: Preset): Bench {
+export function presetDesign(preset: Preset): Design {
   const read = readDesign(preset.text);
   if (!read.ok) throw new Error(`${preset.id}: ${read.faults.map((fault) => fault.message).join('; ')}`);
-  const engine = toEngine(read.value);
+  return read.value;
+}
+
+/** What follows from a design that has been checked. */
+export function benchOf(design: Design): Bench {
+  const engine = toEngine(design);
   const geometry = buildGeometry(engine);
   if (!geometry.ok)
-    throw new Error(`${preset.id}: ${geometry.faults.map((fault) => fault.message).join('; ')}`);
-  return { design: read.value, engine, geometry: geometry.value };
+    throw new Error(`${design.name}: ${geometry.faults.map((fault) => fault.message).join('; ')}`);
+  return { design, engine, geometry: geometry.value };
 }

@@ -9,6 +9,8 @@ export class SweepRun {
   state = $state<'working' | 'done' | 'stopped'>('done');
   /** What went wrong on the way, in words; empty when nothing did. */
   trouble = $state('');
+  /** The points belong to an older design. */
+  stale = $state(false);
   readonly solved = $derived(this.points.filter((point): point is SolvedPoint => point.converged));
 
   readonly #client: SimClient;
@@ -21,6 +23,7 @@ export class SweepRun {
   ask(engine: Engine, points: readonly OperatingPoint[]): void {
     this.#running?.stop();
     this.points = [];
+    this.stale = false;
     this.trouble = '';
     this.state = 'working';
     this.#running = this.#client.sweep(engine, points, {
@@ -35,6 +38,13 @@ export class SweepRun {
       onEnd: () => (this.state = 'done'),
       onTrouble: (reason) => (this.trouble = `The computation broke off and was started again: ${reason}`),
     });
+  }
+
+  /** A newer question is about to be asked: what there is stays until then, as an older answer. */
+  expire(): void {
+    this.#running?.stop();
+    this.state = 'working';
+    this.stale = true;
   }
 
   /** Keeps what there is. */

@@ -1,18 +1,29 @@
+import { toEngine } from '../design/to-engine.ts';
 import { rpm } from '../sim/units.ts';
 import type { SimClient } from '../workers/sim-client.ts';
 import { Crank } from './crank.svelte.ts';
+import { DesignStore } from './design-store.svelte.ts';
 import { PointRun } from './point-run.svelte.ts';
-import { openPreset, presets } from './presets.ts';
+import { presets } from './presets.ts';
 import type { Bench } from './presets.ts';
+import { sameLayout } from './same-layout.ts';
+import type { Draft } from './sheets/draft.ts';
+import { noMemory } from './sheets/memory.ts';
+import type { Memory } from './sheets/memory.ts';
+import { OpenSheet } from './sheets/open-sheet.svelte.ts';
 import { sweepSpeeds } from './speeds.ts';
 import { SweepRun } from './sweep-run.svelte.ts';
 
 const sweepPoints = 12;
+/** How long typing must pause before the range is asked for anew. */
+const sweepPause_ms = 400;
+/** Steps that can be undone after the page was opened anew. */
+const mostKeptSteps = 40;
 
 /** What is on the bench: a design, where it runs, and what is known of it. */
 export class Workbench {
-  presetId = $state(presets[0]!.id);
-  bench = $state.raw<Bench>(openPreset(presets[0]!));
+  readonly store: DesignStore;
+  readonly sheet = new OpenSheet();
   speed_rpm = $state(0);
   /** 0 shut to 1 open. */
   throttle = $state(1);
@@ -23,33 +34,102 @@ export class Workbench {
   readonly point: PointRun;
   readonly sweep: SweepRun;
 
-  constructor(client: SimClient) {
+  readonly #memory: Memory;
+  #sweepTimer = 0;
+  #writing = false;
+  #changedMeanwhile = false;
+
+  constructor(client: SimClient, memory: Memory = noMemory) {
     this.point = new PointRun(client);
     this.sweep = new SweepRun(client);
-    this.choose(this.presetId);
+    this.#memory = memory;
+    this.store = new DesignStore((before, opened) => this.#changed(before, opened), memory.last);
+    const { last } = memory;
+    this.speed_rpm = this.#shownFirst();
+    if (last !== null && this.store.draft === last.draft) {
+      this.throttle = last.throttle;
+      if (this.#mayRunAt(last.speed_rpm)) this.speed_rpm = last.speed_rpm;
+    }
+    this.point.held = this.store.heldPaths.length > 0;
+    this.#askPoint();
+    this.#askSweep();
+  }
+
+  /** The last good design with what follows from it. */
+  get bench(): Bench {
+    return this.store.bench;
+  }
+
+  /** What is shown leaves out something typed, or the range is about to be worked out anew. */
+  get behind(): boolean {
+    return this.point.held || this.sweep.stale;
+  }
+
+  get presetId(): string | null {
+    return this.store.draft.presetId;
   }
 
   choose(presetId: string): void {
-    const preset = presets.find((each) => each.id === presetId)!;
-    this.presetId = presetId;
-    this.bench = openPreset(preset);
-    this.speed_rpm = Math.round(this.bench.engine.wanted.speed / rpm);
-    this.throttle = 1;
-    this.chosen = 0;
-    this.point.forget();
-    this.#askPoint();
-    this.#askSweep();
+    this.store.openPreset(presets.find((each) => each.id === presetId)!);
   }
 
   setSpeed(speed_rpm: number): void {
     this.speed_rpm = speed_rpm;
     this.#askPoint();
+    this.#keep();
   }
 
   setThrottle(throttle: number): void {
     this.throttle = throttle;
     this.#askPoint();
     this.#askSweep();
+    this.#keep();
+  }
+
+  /** Keep all this on the machine, now or as soon as the last writing is over, so that even a sudden end loses nothing. */
+  #keep(): void {
+    if (this.#writing) {
+      this.#changedMeanwhile = true;
+      return;
+    }
+    this.#writing = true;
+    this.#changedMeanwhile = false;
+    const { draft, past } = this.store;
+    const { speed_rpm, throttle } = this;
+    void this.#memory
+      .keep({ form: 1, draft, past: past.slice(-mostKeptSteps), speed_rpm, throttle })
+      .catch(() => (this.store.said = 'The browser keeps nothing: save to a file what must not be lost.'))
+      .finally(() => {
+        this.#writing = false;
+        if (this.#changedMeanwhile) this.#keep();
+      });
+  }
+
+  /** The design was typed at, another was opened, or a step was taken back. */
+  #changed(before: Draft, opened: boolean): void {
+    this.#keep();
+    const { design } = this.store.draft;
+    this.point.held = this.store.heldPaths.length > 0;
+    if (design === before.design) return;
+    if (opened) this.throttle = 1;
+    if (opened || !this.#mayRunAt(this.speed_rpm)) this.speed_rpm = this.#shownFirst();
+    this.chosen = opened ? 0 : Math.min(this.chosen, this.bench.geometry.cylinders.length - 1);
+    if (opened) this.point.forget();
+    this.#askPoint();
+    this.sweep.expire();
+    clearTimeout(this.#sweepTimer);
+    if (opened || !sameLayout(this.bench.engine, toEngine(before.design))) this.#askSweep();
+    else this.#sweepTimer = window.setTimeout(() => this.#askSweep(), sweepPause_ms);
+  }
+
+  #shownFirst(): number {
+    return Math.round(this.bench.engine.wanted.speed / rpm);
+  }
+
+  #mayRunAt(speed_rpm: number): boolean {
+    const { crankingSpeed, minSpeed, maxSpeed } = this.bench.engine.wanted;
+    const speed = speed_rpm * rpm;
+    return speed >= Math.min(crankingSpeed, minSpeed) - 1 && speed <= maxSpeed + 1;
   }
 
   #askPoint(): void {
@@ -57,6 +137,7 @@ export class Workbench {
   }
 
   #askSweep(): void {
+    clearTimeout(this.#sweepTimer);
     const { throttle } = this;
     const speeds = sweepSpeeds(this.bench.engine.wanted, sweepPoints);
     this.sweep.ask(

@@ -1,0 +1,97 @@
+import type { Field } from '../../design/fields.ts';
+import { formatNumber } from '../../design/format-quantity.ts';
+import { readPath } from '../../design/path.ts';
+import { fromSi, splitKey } from '../../design/unit-table.ts';
+import { readCylinderName } from '../../design/cylinder-name.ts';
+import type { Bench } from '../presets.ts';
+
+/** What holds where a field is left out, as a number in the field's unit; empty where that cannot be said. */
+export function standIn(field: Field, path: string, bench: Bench): string {
+  if (field.otherwise === null) return '';
+  const value = derived(field, path, bench);
+  if (value === null) return '';
+  const each = (si: number) => formatNumber(fromSi(si, field.unit), 4);
+  return typeof value === 'number' ? each(value) : value.map(each).join('; ');
+}
+
+/** In base SI. */
+function derived(field: Field, path: string, { engine, geometry }: Bench): number | readonly number[] | null {
+  const { name } = splitKey(field.key);
+  const steps = readPath(path) ?? [];
+  const position = steps.find((step) => typeof step === 'number') ?? 0;
+  if (path.startsWith('windows.exhaust[') || path.startsWith('windows.transfer[')) {
+    return ofWindow(name, path.startsWith('windows.exhaust[') ? 'exhaust' : 'transfer', position, {
+      engine,
+      geometry,
+    });
+  }
+  if (path.startsWith('crank.corrections[')) return ofCylinder(name, String(steps[2]), engine);
+  switch (field.path) {
+    case 'crank.rows[].axes_deg':
+      return engine.train.rows[position]?.cylinders.map((each) => each.axisAngle) ?? null;
+    case 'blower.displacement_cc':
+      return engine.blower.displacement;
+    case 'blower.ripple':
+      return engine.blower.rippleDepth;
+    case 'blower.clearanceArea_mm2':
+      return engine.blower.clearanceArea;
+    case 'blower.maxTipSpeed_m_per_s':
+      return engine.blower.maxTipSpeed;
+    case 'plenum.wall.area_cm2':
+      return engine.plenum.wall.area;
+    case 'plenum.passages.wall.area_cm2':
+      return engine.passages.wall.area;
+    case 'plenum.inletBox.wall.area_cm2':
+      return engine.intake.boxWall.area;
+    case 'exhaust.collectors[].wall.area_cm2':
+      return engine.collectors[position]?.wall.area ?? null;
+    case 'windows.scavenging.shortCircuitShare':
+      return engine.scavenging.shortCircuitShare;
+    case 'windows.scavenging.displacedShare':
+      return engine.scavenging.law.kind === 'displacement then mixing'
+        ? engine.scavenging.law.displacedShare
+        : null;
+    default:
+      return null;
+  }
+}
+
+/** Edges in the master cylinder of row A; not to be said where that one is trimmed. */
+function ofWindow(
+  name: string,
+  kind: 'exhaust' | 'transfer',
+  group: number,
+  { engine, geometry }: Pick<Bench, 'engine' | 'geometry'>,
+): number | null {
+  const master = geometry.cylinders.find((each) => each.isMaster);
+  const window = master?.[kind].groups[group];
+  if (!master || !window) return null;
+  const own = engine.train.rows[master.rowIndex]!.cylinders[master.cylinderIndex]!;
+  if (own.barrelOffset !== 0 || own.exhaustTrim !== 0 || own.transferTrim !== 0) return null;
+  if (name === 'top') return window.topDepth;
+  return name === 'floor' ? window.floorDepth : window.opensAfterOwnTdc;
+}
+
+function ofCylinder(name: string, cylinder: string, engine: Bench['engine']): number | null {
+  const place = readCylinderName(cylinder);
+  const row = place && engine.train.rows[place.rowIndex];
+  const own = row?.cylinders[place!.cylinderIndex];
+  if (!row || !own) return null;
+  const rides = place!.cylinderIndex !== row.master;
+  switch (name) {
+    case 'knuckle':
+      return rides ? own.knuckleAngle : null;
+    case 'rod':
+      return rides ? own.rodLength : null;
+    case 'spark':
+      return own.sparkAdvance;
+    case 'collector':
+      return own.collector + 1;
+    case 'barrel':
+      return own.barrelOffset;
+    case 'exhaustTrim':
+      return own.exhaustTrim;
+    default:
+      return own.transferTrim;
+  }
+}
