@@ -18,6 +18,12 @@ export function linePath(xs: Column, ys: Column, x: Place, y: Place): string {
   );
 }
 
+/** Indices of points that have a gap or an end on either side, so that a line through them shows nothing. */
+export function lonePoints(xs: Column, ys: Column): number[] {
+  const there = (i: number): boolean => Number.isFinite(at(xs, i)) && Number.isFinite(at(ys, i));
+  return indices(xs.length).filter((i) => there(i) && !there(i - 1) && !there(i + 1));
+}
+
 /** The area between two lines over the same xs, with gaps where either is missing. */
 export function bandPath(xs: Column, low: Column, high: Column, x: Place, y: Place): string {
   return (

@@ -1,3 +1,4 @@
+import { format } from 'd3-format';
 import { scaleLinear } from 'd3-scale';
 import type { ScaleLinear } from 'd3-scale';
 
@@ -48,6 +49,17 @@ export const linearScale = (domain: Domain, range: Domain): ScaleLinear<number, 
 export function ticksAlong(scale: ScaleLinear<number, number>, spacing_px: number): number[] {
   const [from, to] = scale.range() as [number, number];
   return scale.ticks(Math.max(2, Math.floor(Math.abs(to - from) / spacing_px)));
+}
+
+/**
+ * How the marks of an axis are written: as exact as their step asks, without grouping; with an exponent where the axis
+ * reaches a million or stays below a thousandth, so that marks keep their width.
+ */
+export function tickWriter(scale: ScaleLinear<number, number>, count: number): (value: number) => string {
+  const reach = Math.max(...scale.domain().map(Math.abs));
+  const write = reach >= 1e6 || reach < 1e-3 ? format('~e') : scale.tickFormat(Math.max(2, count));
+  return (value) =>
+    value === 0 ? '0' : write(value).replaceAll(',', '').replace('e+', 'e').replaceAll('-', '−');
 }
 
 const turnSteps_deg = [5, 10, 15, 30, 45, 60, 90, 180, 360, 720];

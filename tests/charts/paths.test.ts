@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bandPath, linePath, onCircle, petalPath } from '../../src/charts/paths.ts';
+import { bandPath, linePath, lonePoints, onCircle, petalPath } from '../../src/charts/paths.ts';
 
 const same = (value: number): number => value;
 
@@ -14,6 +14,13 @@ describe('linePath', () => {
 
   it('is empty when no point is finite', () => {
     expect(linePath([0, 1], [NaN, NaN], same, same)).toBe('');
+  });
+});
+
+describe('lonePoints', () => {
+  it('finds a point between two gaps and one at an end, not those of a line', () => {
+    expect(lonePoints([0, 1, 2, 3, 4, 5, 6], [7, NaN, 8, null, 1, 2, NaN])).toEqual([0, 2]);
+    expect(lonePoints([3000], [1])).toEqual([0]);
   });
 });
 

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { extentOf, linearScale, roomyDomain, ticksAlong, turnTicks } from '../../src/charts/scales.ts';
+import {
+  extentOf,
+  linearScale,
+  roomyDomain,
+  ticksAlong,
+  turnTicks,
+  tickWriter,
+} from '../../src/charts/scales.ts';
 
 describe('extentOf', () => {
   it('spans the finite figures of all columns and passes over NaN, null and infinity', () => {
@@ -39,5 +46,23 @@ describe('turnTicks', () => {
     const ticks = turnTicks(1440, 400, 60);
     expect(ticks[0]).toBe(0);
     expect(ticks.at(-1)).toBe(1440);
+  });
+});
+
+describe('tickWriter', () => {
+  const written = (low: number, high: number): string[] => {
+    const scale = linearScale([low, high], [0, 100]);
+    const ticks = scale.ticks(3);
+    return ticks.map(tickWriter(scale, 3));
+  };
+
+  it('writes thousands without grouping and keeps the places that the step asks for', () => {
+    expect(written(0, 2000)).toEqual(['0', '500', '1000', '1500', '2000']);
+    expect(written(0, 0.1)).toEqual(['0', '0.05', '0.10']);
+  });
+
+  it('takes an exponent from a million on and below a thousandth, and a true minus', () => {
+    expect(written(0, 1e9)).toEqual(['0', '5e8', '1e9']);
+    expect(written(-2e-5, 0)).toEqual(['−2e−5', '−1.5e−5', '−1e−5', '−5e−6', '0']);
   });
 });
