@@ -17,13 +17,12 @@ export const step: Bench = () => {
   const model = modelOf('lovage-7');
   const point = { speed: SPEED_RPM * rpm, throttle: 1 };
   const { next } = solveAt(model, SPEED_RPM);
-  const { method, tolerance } = stepMethod(model, point);
+  const { method } = stepMethod(model, point);
   const system = new CycleSystem(model, point);
   const period = new Period(
     system,
     buildSchedule(model.geometry.cylinders, model.drive.turns),
-    method,
-    tolerance,
+    stepMethod(model, point),
   );
   period.mesh = next.mesh;
   const steps = next.mesh.length - 1;

@@ -21,10 +21,9 @@ const MOST = 400;
 /** Periods until a period changes nothing by more than 1e-6. */
 function periods(model: Model, speed_rpm: number, depth: number, anew: boolean): string {
   const point = { speed: speed_rpm * rpm, throttle: 1 };
-  const { method, tolerance } = stepMethod(model, point);
   const system = new CycleSystem(model, point);
   const knots = buildSchedule(model.geometry.cylinders, model.drive.turns);
-  const period = new Period(system, knots, method, tolerance);
+  const period = new Period(system, knots, stepMethod(model, point));
   const start = runningGuess(system);
   const n = system.stateSize;
   const x = Float64Array.from([...start.state, ...start.memory]);

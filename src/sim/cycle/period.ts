@@ -1,10 +1,8 @@
-import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
 import type { Knot } from './schedule.ts';
 import { Stepper } from './stepper.ts';
+import type { StepMethod } from './step-method.ts';
 import type { CycleSystem } from './system.ts';
 
-/** Longest step, so that traces stay drawable [rad]. */
-const LONGEST = Math.PI / 90;
 const SHORTEST = 1e-8;
 /** Borrowed angles nearer to a knot than this are left out [rad]. */
 const CLOSE = 1e-3;
@@ -35,10 +33,9 @@ export class Period {
   constructor(
     private readonly system: CycleSystem,
     private readonly knots: readonly Knot[],
-    private readonly method: RosenbrockW,
-    private readonly tolerance: number,
+    private readonly choice: StepMethod,
   ) {
-    this.stepper = new Stepper(system, method);
+    this.stepper = new Stepper(system, choice.method);
     this.next = new Float64Array(system.size);
     this.state = new Float64Array(system.size);
   }
@@ -65,13 +62,14 @@ export class Period {
   }
 
   /** Advances `y` over one period with steps chosen by error. */
-  adapt(y: Float64Array, record = false, observe?: Observer, tolerance = this.tolerance): PeriodEnd {
-    const { system, stepper, method } = this;
+  adapt(y: Float64Array, record = false, observe?: Observer, tolerance = this.choice.tolerance): PeriodEnd {
+    const { system, stepper } = this;
+    const { method, longest } = this.choice;
     const angles = [0];
     this.state.fill(0);
     this.state.set(y.subarray(0, system.stateSize));
     let theta = 0;
-    let span = LONGEST / 8;
+    let span = longest / 8;
     let largestError = 0;
     if (!stepper.begin(theta, this.state, record)) return system.failure(theta);
     observe?.(theta);
@@ -89,7 +87,7 @@ export class Period {
           angles.push(theta);
           this.taken++;
           // A step cut short by a knot says little about the next one.
-          span = Math.min(LONGEST, tried < span ? Math.max(span, tried * grow) : tried * grow);
+          span = Math.min(longest, tried < span ? Math.max(span, tried * grow) : tried * grow);
           if (theta < knot.angle) observe?.(theta);
         } else {
           this.refused++;

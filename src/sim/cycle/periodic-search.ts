@@ -58,10 +58,14 @@ export class PeriodicSearch {
     this.tolerance = options.tolerance ?? chosen.tolerance;
     this.coarse = chosen.coarse * this.tolerance;
     this.wanted = options.change ?? PERIODIC_CHANGE;
-    this.parts = options.parts ?? 1;
+    this.parts = chosen.parts * (options.parts ?? 1);
     this.system = new CycleSystem(model, point);
     const knots = buildSchedule(model.geometry.cylinders, model.drive.turns);
-    this.period = new Period(this.system, knots, options.method ?? chosen.method, this.tolerance);
+    this.period = new Period(this.system, knots, {
+      ...chosen,
+      method: options.method ?? chosen.method,
+      tolerance: this.tolerance,
+    });
 
     const neighbour = options.start && fits(options.start, this.system) ? options.start : null;
     const start = neighbour ?? runningGuess(this.system);
@@ -94,7 +98,7 @@ export class PeriodicSearch {
     let end =
       this.toAdapt > 0
         ? period.adapt(state, false, undefined, this.far ? this.coarse : this.tolerance)
-        : period.follow(state, false, undefined, this.parts);
+        : period.follow(state, false, undefined, this.far ? 1 : this.parts);
     if (!end.ok && this.toAdapt === 0) {
       // The mesh was made for another state: choose steps again from where this period began.
       this.begin();
@@ -122,16 +126,21 @@ export class PeriodicSearch {
       this.toAdapt--;
       x.set(gx);
     } else if (this.far && this.change < NEAR) {
-      this.far = false;
       this.chooseMeshAnew();
     } else {
-      if (tempers.note(this.change)) this.anderson = new Anderson(x.length, tempers.now.depth);
+      if (tempers.note(this.change)) {
+        // It gets nowhere: another way of guessing, on a mesh made for where it stands.
+        this.anderson = new Anderson(x.length, tempers.now.depth);
+        this.chooseMeshAnew();
+        return;
+      }
       this.anderson.propose(x, gx, weights, x, tempers.now.damping);
       keepFeasible(this.system, x, gx, weights, tempers.now.repair);
     }
   }
 
   private chooseMeshAnew(): void {
+    this.far = false;
     this.toAdapt = 1;
     this.anderson.forget();
     this.x.set(this.gx);

@@ -1,5 +1,6 @@
 import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
 import { ros2, ros34pw2 } from '../numerics/rosenbrock-w.ts';
+import { deg } from '../units.ts';
 import type { Model } from './model.ts';
 import type { OperatingPoint } from './operating-point.ts';
 
@@ -9,6 +10,13 @@ export interface StepMethod {
   readonly tolerance: number;
   /** How many times that is allowed while the state is still far from periodic [-]. */
   readonly coarse: number;
+  /** Longest step [rad]. */
+  readonly longest: number;
+  /**
+   * Parts that every step of the final mesh is cut into. In slow, stiff phases the estimate sees pressures that hardly move,
+   * not the error of the mixing that goes on.
+   */
+  readonly parts: number;
 }
 
 /** Exchange rate above which the four-stage method is the better bargain [1/rad]. */
@@ -21,8 +29,8 @@ const STIFF_FROM = 7;
  */
 export function stepMethod(model: Model, point: OperatingPoint): StepMethod {
   return exchangeRate(model, point) > STIFF_FROM
-    ? { method: ros34pw2, tolerance: 7e-5, coarse: 5 }
-    : { method: ros2, tolerance: 1.5e-3, coarse: 20 };
+    ? { method: ros34pw2, tolerance: 1e-4, coarse: 5, longest: deg, parts: 2 }
+    : { method: ros2, tolerance: 1.5e-3, coarse: 20, longest: 2 * deg, parts: 1 };
 }
 
 /**

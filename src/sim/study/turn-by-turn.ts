@@ -40,8 +40,7 @@ export function* turnByTurn(
   start?: PeriodStart,
 ): Generator<Turn, TurnsEnd> {
   const system = new CycleSystem(model, point, 'by turns');
-  const { method, tolerance } = stepMethod(model, point);
-  const period = new Period(system, buildSchedule(model.geometry.cylinders, 1), method, tolerance);
+  const period = new Period(system, buildSchedule(model.geometry.cylinders, 1), stepMethod(model, point));
   const begin = start ?? atRest(system);
   const n = system.stateSize;
   const now = new Float64Array(n + begin.memory.length);
