@@ -25,6 +25,8 @@ export class DesignStore {
   refused = $state.raw<Refused | null>(null);
   /** Why the last change of a list was not made, and of which. */
   unmade = $state.raw<{ readonly path: string; readonly faults: readonly Fault[] } | null>(null);
+  /** Whether the browser keeps all this until the page is opened anew. */
+  kept = $state(true);
   /** What was done last, for those who do not see it. */
   said = $state('');
 

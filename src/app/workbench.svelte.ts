@@ -44,6 +44,7 @@ export class Workbench {
     this.sweep = new SweepRun(client);
     this.#memory = memory;
     this.store = new DesignStore((before, opened) => this.#changed(before, opened), memory.last);
+    this.store.kept = memory.works;
     const { last } = memory;
     this.speed_rpm = this.#shownFirst();
     if (last !== null && this.store.draft === last.draft) {
@@ -98,7 +99,7 @@ export class Workbench {
     const { speed_rpm, throttle } = this;
     void this.#memory
       .keep({ form: 1, draft, past: past.slice(-mostKeptSteps), speed_rpm, throttle })
-      .catch(() => (this.store.said = 'The browser keeps nothing: save to a file what must not be lost.'))
+      .catch(() => (this.store.kept = false))
       .finally(() => {
         this.#writing = false;
         if (this.#changedMeanwhile) this.#keep();

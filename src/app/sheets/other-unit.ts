@@ -11,7 +11,7 @@ const OTHER: Partial<Record<Dimension, Unit>> = {
   volume: unitNamed('in³'),
   speed: unitNamed('km/h'),
   pressure: unitNamed('psi'),
-  'gauge pressure': { ...unitNamed('psi'), symbol: 'psi above ambient' },
+  'gauge pressure': unitNamed('psi'),
   temperature: unitNamed('°F'),
 };
 

@@ -11,10 +11,8 @@ describe('inOtherUnit', () => {
   it('shows 68 °F for 20 °C', () => {
     expect(inOtherUnit(fieldAt('surroundings.temperature_C')!, 20, '20')).toBe('68 °F');
   });
-  it('shows 10.15 psi above ambient for 0.7 bar above ambient', () => {
-    expect(inOtherUnit(fieldAt('plenum.relief.cracking_barGauge')!, 0.7, null)).toBe(
-      '10.15 psi above ambient',
-    );
+  it('shows 10.15 psi for 0.7 bar, both above ambient as the field asks', () => {
+    expect(inOtherUnit(fieldAt('plenum.relief.cracking_barGauge')!, 0.7, null)).toBe('10.15 psi');
   });
   it('shows 0.02 for a share typed as 2 %, and nothing beside a plain 0.02', () => {
     const oil = fieldAt('fuel.oilShare')!;
