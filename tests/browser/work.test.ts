@@ -171,14 +171,12 @@ describe('another engine chosen while a sweep runs', () => {
     await page.goto(appUrl);
     await page.locator('[data-standing]').waitFor();
     await page.getByRole('combobox').selectOption({ label: 'Parsley 5' });
-    const atOnce = await page.evaluate(() => ({
-      heading: document.querySelector('h2')!.innerText,
-      rows: document.querySelectorAll('figure svg [class~="line"], figure svg path.line').length,
-    }));
-    expect(atOnce.heading).not.toMatch(/\d %/);
+    // Lovage 7 opens at 6000 rpm, Parsley 5 at 5000: whatever is said from now on is said of the latter.
+    expect(await page.locator('h2').first().innerText()).not.toContain('6000 rpm');
     await page.getByRole('button', { name: /table.*Air over speed/ }).click();
     const speeds = new Set<number>();
-    while (!(await page.locator('main[data-settled="true"]').isVisible())) {
+    for (let settled = false; !settled; ) {
+      settled = await page.locator('main[data-settled="true"]').isVisible();
       const cells = page.locator('figure', { hasText: 'Air over speed' }).locator('tbody tr td:first-child');
       for (const text of await cells.allInnerTexts()) speeds.add(Number(text.replace(/[^\d.]/g, '')));
       await page.waitForTimeout(50);
