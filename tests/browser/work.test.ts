@@ -175,7 +175,7 @@ describe('another engine chosen while a sweep runs', () => {
     expect(await page.locator('h2').first().innerText()).not.toContain('6000 rpm');
     await page.getByRole('button', { name: /table.*Air over speed/ }).click();
     const speeds = new Set<number>();
-    for (let settled = false; !settled; ) {
+    for (let settled = false; !settled;) {
       settled = await page.locator('main[data-settled="true"]').isVisible();
       const cells = page.locator('figure', { hasText: 'Air over speed' }).locator('tbody tr td:first-child');
       for (const text of await cells.allInnerTexts()) speeds.add(Number(text.replace(/[^\d.]/g, '')));
