@@ -12,7 +12,10 @@
  *
  * Units: CdA [m^2], pressures [Pa], R [J/(kg K)], T0 [K], flow [kg/s], slopes [kg/(s Pa)].
  * Numerics: one power per call, a second one where choked. Below 1 - pr = 1e-6, psi^2 = 2 x - 3 x^2 / g with
- * x = 1 - pr (error below 1e-12 relative). Slopes hold T0, R and g.
+ * x = 1 - pr (error below 1e-12 relative). Slopes hold T0, R and g and are those of psi^2 r, flow / dp near zero:
+ * twice the slope of the square root, which steadies the step, and no less than the true one where r bends it. They run out
+ * continuously towards choking: where they jump, the map from period to period jumps with them, and its fixed point can lie
+ * on the jump.
  * Source: Heywood, Internal Combustion Engine Fundamentals, 1988, app. C.
  */
 export class SmoothOrifice {
@@ -29,6 +32,7 @@ export class SmoothOrifice {
     const dp2 = dp * dp;
     const eps2 = eps * eps;
     let psi: number;
+    let steepness: number; // - d ln psi / d pr
     if (x < 1e-6) {
       if (dp2 < 1e-6 * eps2) {
         // The straight line through zero: psi / sqrt(dp) tends to sqrt(2 / p0).
@@ -39,6 +43,7 @@ export class SmoothOrifice {
         return;
       }
       psi = Math.sqrt(2 * x - (3 * x * x) / gamma);
+      steepness = (1 - (3 * x) / gamma) / (psi * psi);
     } else {
       const a = Math.pow(pr, 1 / gamma);
       if (2 * a >= (gamma + 1) * pr) {
@@ -49,11 +54,12 @@ export class SmoothOrifice {
         return;
       }
       psi = Math.sqrt(((2 * gamma) / (gamma - 1)) * a * (a - pr));
+      steepness = ((gamma + 1) * pr - 2 * a) / (2 * gamma * pr * (a - pr));
     }
     const r = dp2 > 1e8 * eps2 ? 1 : Math.sqrt(Math.sqrt(dp2 / (dp2 + eps2)));
     this.flow = scale * p0 * psi * r;
-    this.slopeUp = this.flow / dp;
-    this.slopeDown = -this.slopeUp;
+    this.slopeDown = (-2 * steepness * this.flow) / p0;
+    this.slopeUp = (this.flow - p1 * this.slopeDown) / p0;
   }
 }
 
