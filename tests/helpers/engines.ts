@@ -18,7 +18,7 @@ export type Changes<T> = T extends readonly unknown[]
     : T;
 
 /** A copy with the stated branches changed. Lists, and objects that tell their kind, are replaced. */
-export function changed<T>(whole: T, changes: Changes<T>): T {
+export function changed<T>(whole: T, changes: Changes<NoInfer<T>>): T {
   if (!isBranch(whole) || !isBranch(changes) || 'kind' in changes) return changes as T;
   const copy: Record<string, unknown> = { ...whole };
   for (const [key, change] of Object.entries(changes)) copy[key] = changed(copy[key], change as never);
