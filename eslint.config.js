@@ -24,7 +24,7 @@ const outsideCharts = {
 };
 
 export default ts.config(
-  { ignores: ['dist', 'node_modules', '.shots'] },
+  { ignores: ['dist', 'node_modules', '.shots', 'bench/baseline'] },
   js.configs.recommended,
   ...ts.configs.strict,
   ...svelte.configs.recommended,
