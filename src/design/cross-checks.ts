@@ -1,4 +1,6 @@
+import { sectionFault } from '../sim/blower/rotors/section-fault.ts';
 import type { Fault } from '../sim/outcome.ts';
+import { mm } from '../sim/units.ts';
 import { cylinderName, readCylinderName, rowLetter } from './cylinder-name.ts';
 import { formatNumber } from './format-quantity.ts';
 import type { Design } from './schema/design.ts';
@@ -232,5 +234,25 @@ function* rotors({ blower }: Design): Generator<CrossFault> {
         'blower.tipDiameter_mm',
       );
     }
+  }
+  const { profile, centreDistance_mm, displacement_cc, lobes } = blower;
+  if (centreDistance_mm === undefined || displacement_cc !== undefined) return;
+  const section = {
+    profile,
+    lobes,
+    tipRadius: (diameter * mm) / 2,
+    pitchRadius: (centreDistance_mm * mm) / 2,
+  };
+  const trouble = sectionFault(section);
+  if (trouble) {
+    const [low, high] = trouble.allowed.map((radius) => formatNumber((2 * radius) / mm));
+    yield fault(
+      'blower.centreDistance_mm',
+      `rotors of ${formatNumber(diameter)} mm with axes ${formatNumber(centreDistance_mm)} mm apart cannot mesh: ${trouble.reason}; ` +
+        `allowed at these axes: a tip diameter above ${low} and up to ${high} mm`,
+      'blower.tipDiameter_mm',
+      'blower.lobes',
+      'blower.profile',
+    );
   }
 }

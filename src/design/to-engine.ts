@@ -1,4 +1,9 @@
-import { cycloidDisplacement, cycloidRipple, rotorClearanceArea } from '../sim/blower/cycloid-rotors.ts';
+import { cycloidDisplacement, cycloidRipple } from '../sim/blower/cycloid-rotors.ts';
+import { clearancePaths, clearanceTotal } from '../sim/blower/rotors/clearances.ts';
+import { displacedRipple, displacedVolume } from '../sim/blower/rotors/displaced.ts';
+import { usualPitchRadius } from '../sim/blower/rotors/profile.ts';
+import { sectionFault } from '../sim/blower/rotors/section-fault.ts';
+import type { RotorSection } from '../sim/blower/rotors/profile.ts';
 import type {
   Blower,
   Collector,
@@ -149,9 +154,10 @@ function windowGroup(group: Si['windows']['exhaust'][number]): WindowGroup {
 
 function blower({ blower: si }: Si): Blower {
   const { tipDiameter, rotorLength, lobes } = si;
+  const gaps = { tip: si.tipGap, mesh: si.meshGap, end: si.endGap };
   return {
     count: si.count,
-    displacement: si.displacement ?? cycloidDisplacement(tipDiameter, rotorLength, lobes),
+    displacement: si.displacement ?? displacementOf(si),
     gears: si.gears.map(({ driver, driven, efficiency }) => ({
       driverTeeth: driver,
       drivenTeeth: driven,
@@ -159,9 +165,8 @@ function blower({ blower: si }: Si): Blower {
     })),
     lobes,
     helixAngle: si.helix,
-    rippleDepth: si.ripple ?? cycloidRipple(lobes),
-    clearanceArea:
-      si.clearanceArea ?? rotorClearanceArea(si.tipGap, si.meshGap, si.endGap, tipDiameter, rotorLength),
+    rippleDepth: si.ripple ?? rippleOf(si),
+    clearanceArea: si.clearanceArea ?? clearanceTotal(clearancePaths(gaps, tipDiameter, rotorLength)),
     clearanceDischarge: si.clearanceDischarge,
     tipDiameter,
     mechanicalEfficiency: si.mechanicalEfficiency,
@@ -169,7 +174,41 @@ function blower({ blower: si }: Si): Blower {
     casingHeatShare: si.casingHeatShare,
     maxTipSpeed: si.maxTipSpeed ?? (si.helix > 0 ? MAX_TIP_SPEED.twisted : MAX_TIP_SPEED.straight),
     maxSpeed: si.maxSpeed,
+    rotors: {
+      profile: si.profile,
+      length: rotorLength,
+      centreDistance:
+        si.centreDistance ?? 2 * usualPitchRadius(si.profile, (tipDiameter + si.meshGap) / 2, lobes),
+      gaps,
+      bore: si.rotorBore,
+      material: si.rotorMaterial,
+      casingMaterial: si.casingMaterial,
+    },
   };
+}
+
+/** Section of touching rotors of the stated tip diameter; null where it is that of full cycloids, or cannot mesh. */
+function otherSection(si: Si['blower']): RotorSection | null {
+  if (si.profile === 'cycloidal' && si.centreDistance === undefined) return null;
+  const tipRadius = si.tipDiameter / 2;
+  const pitchRadius =
+    si.centreDistance === undefined
+      ? usualPitchRadius(si.profile, tipRadius, si.lobes)
+      : si.centreDistance / 2;
+  const section = { profile: si.profile, lobes: si.lobes, tipRadius, pitchRadius };
+  return sectionFault(section) === null ? section : null;
+}
+
+function displacementOf(si: Si['blower']): number {
+  const section = otherSection(si);
+  return section
+    ? displacedVolume(section, si.rotorLength)
+    : cycloidDisplacement(si.tipDiameter, si.rotorLength, si.lobes);
+}
+
+function rippleOf(si: Si['blower']): number {
+  const section = otherSection(si);
+  return section ? displacedRipple(section).depth : cycloidRipple(si.lobes);
 }
 
 function scavenging({ windows }: Si): Scavenging {

@@ -164,6 +164,21 @@ export interface Blower {
   readonly maxTipSpeed: number;
   /** Rotor speed limit [rad/s]. */
   readonly maxSpeed: number;
+  readonly rotors: Rotors;
+}
+
+/** What the rotors are cut by; the cycle knows of it only through `Blower`'s displacement, ripple and clearance. */
+export interface Rotors {
+  readonly profile: 'cycloidal' | 'circular arc';
+  readonly length: number;
+  /** Of the two axes [m]. */
+  readonly centreDistance: number;
+  /** Tip to casing, rotor to rotor, rotor end to end plate; warm and running [m]. */
+  readonly gaps: { readonly tip: number; readonly mesh: number; readonly end: number };
+  /** Hole for the shaft, 0 for none [m]. */
+  readonly bore: number;
+  readonly material: 'aluminium' | 'steel' | 'cast iron';
+  readonly casingMaterial: 'aluminium' | 'steel' | 'cast iron';
 }
 
 export interface Plenum {

@@ -31,6 +31,8 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
       return engine.train.rows[position]?.cylinders.map((each) => each.axisAngle) ?? null;
     case 'blower.displacement_cc':
       return engine.blower.displacement;
+    case 'blower.centreDistance_mm':
+      return engine.blower.rotors.centreDistance;
     case 'blower.ripple':
       return engine.blower.rippleDepth;
     case 'blower.clearanceArea_mm2':

@@ -1,5 +1,8 @@
 import * as v from 'valibot';
-import { group, integer, listOf, number, numberOrNone } from './builders.ts';
+import { ROTOR_MATERIALS } from '../../sim/blower/rotors/materials.ts';
+import type { RotorMaterial } from '../../sim/blower/rotors/materials.ts';
+import { ROTOR_PROFILES } from '../../sim/blower/rotors/profile.ts';
+import { choice, group, integer, listOf, number, numberOrNone } from './builders.ts';
 
 const CHOICE = 'the builder’s choice';
 
@@ -27,6 +30,8 @@ const stage = group('Gear stage', 'One mesh, from the crank towards the rotors.'
     source: 'typical, 0.985 to 0.995 for a good ground mesh, 0.96 to 0.98 for a toothed belt',
   }),
 });
+
+const materialNames = Object.keys(ROTOR_MATERIALS) as [RotorMaterial, ...RotorMaterial[]];
 
 const gap = (what: string, where: string) =>
   number(0.06, {
@@ -63,14 +68,50 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     plausible: [0, 160],
     source: CHOICE,
   }),
+  profile: choice(ROTOR_PROFILES, 'cycloidal', {
+    detail: true,
+    label: 'Profile of the rotors',
+    help: 'Circular arcs displace more for their diameter, cycloids ripple less.',
+    source: CHOICE,
+  }),
+  centreDistance_mm: numberOrNone({
+    detail: true,
+    label: 'Distance of the rotor axes',
+    help: 'Closer axes make a rotor of the same diameter displace more, as far as the profile can mesh.',
+    min: 8,
+    max: 400,
+    plausible: [25, 120],
+    otherwise:
+      'cycloids: where lobe and hollow fill the pitch circle; arcs: tip over pitch radius of 1.6, 1.43, 1.33 for 2, 3, 4 lobes',
+    source: 'geometry; the arcs’ values leave a margin to where the hollow would be cut away',
+  }),
+  rotorBore_mm: number(0, {
+    detail: true,
+    label: 'Bore of a rotor',
+    help: 'Hole for the shaft; 0 for none.',
+    min: 0,
+    max: 200,
+    plausible: [0, 40],
+    source: CHOICE,
+  }),
+  rotorMaterial: choice(materialNames, 'aluminium', {
+    detail: true,
+    label: 'Material of the rotors',
+    source: CHOICE,
+  }),
+  casingMaterial: choice(materialNames, 'aluminium', {
+    detail: true,
+    label: 'Material of the casing',
+    source: CHOICE,
+  }),
   displacement_cc: numberOrNone({
     label: 'Displacement of one blower for a turn of its rotors',
     help: 'Type it where it is known; real profiles displace up to an eighth more than the cycloid.',
     min: 1,
     max: 20000,
     plausible: [30, 2000],
-    otherwise: 'that of cycloidal rotors of this diameter, length and number of lobes',
-    source: 'area of the cycloidal rotor',
+    otherwise: 'that of rotors of this diameter, length, profile and number of lobes',
+    source: 'area of the rotor’s section',
   }),
   gears: v.optional(
     listOf(
@@ -91,8 +132,8 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     min: 0,
     max: 1,
     plausible: [0.05, 0.25],
-    otherwise: 'that of cycloidal rotors, 1/(4 × lobes + 1)',
-    source: 'displaced area of cycloidal rotors',
+    otherwise: 'that of the profile; full cycloids have 1/(4 × lobes + 1)',
+    source: 'displaced area of the rotors',
   }),
   tipGap_mm: gap('tips', 'Between rotor tip and casing'),
   meshGap_mm: gap('mesh', 'Between the rotors'),

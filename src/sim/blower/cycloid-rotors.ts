@@ -1,5 +1,5 @@
 /**
- * A pair of straight cycloidal Roots rotors: the displacement, ripple and clearance area that follow from the shape.
+ * A pair of straight cycloidal Roots rotors without lands: the displacement that follows from the shape, in closed form.
  *
  *   tip radius R = r_p (1 + 1/z), r_p pitch radius, z lobes; section of one rotor A = pi r_p^2 (1 + 1/(2 z^2))
  *   displaced in one turn of the pair: V = 2 (pi R^2 - A) L
@@ -27,25 +27,3 @@ export function cycloidDisplacement(tipDiameter: number, length: number, lobes: 
  * @returns amplitude over mean, at 2 z periods in a turn [-]
  */
 export const cycloidRipple = (lobes: number): number => 1 / (4 * lobes + 1);
-
-/**
- * Clearance area of one blower from discharge to inlet side.
- *
- *   A = 2 tip L + mesh L + 4 end D/2      two tips seal at a time; two ends of two rotors, half a diameter each
- *
- * @param tip, mesh, end - gaps, warm and running [m]
- * @param tipDiameter - D [m]
- * @param length - L [m]
- * @returns [m^2]
- *
- * Valid: an estimate; measured slip is better.
- */
-export function rotorClearanceArea(
-  tip: number,
-  mesh: number,
-  end: number,
-  tipDiameter: number,
-  length: number,
-): number {
-  return (2 * tip + mesh) * length + 2 * end * tipDiameter;
-}

@@ -1,10 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  cycloidDisplacement,
-  cycloidRipple,
-  rotorClearanceArea,
-} from '../../../src/sim/blower/cycloid-rotors.ts';
-import { inch, litre, mm, mm2 } from '../../../src/sim/units.ts';
+import { cycloidDisplacement, cycloidRipple } from '../../../src/sim/blower/cycloid-rotors.ts';
+import { inch, litre } from '../../../src/sim/units.ts';
 
 /** Area of a cycloidal rotor of pitch radius 1 from its drawn outline: shoelace over tips and roots. */
 function drawnRotorArea(lobes: number): number {
@@ -62,12 +58,6 @@ describe('cycloidDisplacement', () => {
 describe('cycloidRipple', () => {
   it('is 1/9, 1/13, 1/17 for 2, 3, 4 lobes', () => {
     expect([2, 3, 4].map(cycloidRipple)).toEqual([1 / 9, 1 / 13, 1 / 17]);
-  });
-});
-
-describe('rotorClearanceArea', () => {
-  it('is 56 mm² for rotors of 100 mm by 120 mm with gaps of 0.10 mm', () => {
-    expect(rotorClearanceArea(0.1 * mm, 0.1 * mm, 0.1 * mm, 100 * mm, 120 * mm) / mm2).toBeCloseTo(56, 9);
   });
 });
 
