@@ -1,6 +1,7 @@
 import { format } from 'd3-format';
 import { scaleLinear } from 'd3-scale';
 import type { ScaleLinear } from 'd3-scale';
+import { power } from './format.ts';
 
 /** A column of figures; NaN and null are gaps. */
 export type Column = ArrayLike<number | null>;
@@ -52,14 +53,20 @@ export function ticksAlong(scale: ScaleLinear<number, number>, spacing_px: numbe
 }
 
 /**
- * How the marks of an axis are written: as exact as their step asks, without grouping; with an exponent where the axis
- * reaches a million or stays below a thousandth, so that marks keep their width.
+ * How the marks of an axis are written: as exact as their step asks, without grouping; with a power of ten where the
+ * axis reaches a million or stays below a thousandth, so that marks keep their width.
  */
 export function tickWriter(scale: ScaleLinear<number, number>, count: number): (value: number) => string {
   const reach = Math.max(...scale.domain().map(Math.abs));
-  const write = reach >= 1e6 || reach < 1e-3 ? format('~e') : scale.tickFormat(Math.max(2, count));
-  return (value) =>
-    value === 0 ? '0' : write(value).replaceAll(',', '').replace('e+', 'e').replaceAll('-', '−');
+  if (reach >= 1e6 || reach < 1e-3) return (value) => (value === 0 ? '0' : withPower(value));
+  const write = scale.tickFormat(Math.max(2, count));
+  return (value) => (value === 0 ? '0' : write(value).replaceAll(',', '').replaceAll('-', '−'));
+}
+
+/** A round value needs no more figures than tell it from its neighbours. */
+function withPower(value: number): string {
+  const digits = Math.max(1, format('~e')(value).replace(/e.*$|\D/g, '').length);
+  return power(value, digits).replaceAll('\u202f', '');
 }
 
 const turnSteps_deg = [5, 10, 15, 30, 45, 60, 90, 180, 360, 720];

@@ -1,13 +1,21 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { degrees, figure, percent } from '../../src/charts/format.ts';
 
 describe('figure', () => {
-  it('keeps 3 significant digits without an exponent from a thousandth to ten million', () => {
-    expect([0.0012345, 1.2, 12.345, 123456].map((value) => figure(value))).toEqual([
-      '0.00123',
+  it('keeps 3 significant digits without a power of ten from a ten-thousandth to ten million', () => {
+    expect([0.00012345, 1.2, 12.345, 12345].map((value) => figure(value))).toEqual([
+      '0.000123',
       '1.20',
       '12.3',
-      '123456',
+      '12345',
+    ]);
+  });
+
+  it('groups digits from 100 000 on, with narrow spaces that do not break', () => {
+    expect([123456, -1234567].map((value) => figure(value))).toEqual([
+      '123\u202f456',
+      '−1\u202f234\u202f567',
     ]);
   });
 
@@ -15,8 +23,20 @@ describe('figure', () => {
     expect([-4.5, 0, NaN, null].map((value) => figure(value, 2))).toEqual(['−4.5', '0', '–', '–']);
   });
 
-  it('turns to an exponent at 0.0000003', () => {
-    expect(figure(3e-7, 2)).toBe('3.0e−7');
+  it('writes powers of ten as people do, never with an e', () => {
+    expect([3e-7, -4.56e9].map((value) => figure(value, 2))).toEqual([
+      '3.0\u202f×\u202f10⁻⁷',
+      '−4.6\u202f×\u202f10⁹',
+    ]);
+  });
+
+  it('has no letter and no hyphen in it, whatever the size', () => {
+    fc.assert(
+      fc.property(fc.double(), fc.integer({ min: 1, max: 6 }), (value, digits) => {
+        expect(figure(value, digits)).toMatch(/^(–|−?[\d.\u202f]+(\u202f×\u202f10[⁻⁰¹²³⁴-⁹]+)?)$/);
+      }),
+      { seed: 7 },
+    );
   });
 });
 

@@ -61,8 +61,8 @@ describe('tickWriter', () => {
     expect(written(0, 0.1)).toEqual(['0', '0.05', '0.10']);
   });
 
-  it('takes an exponent from a million on and below a thousandth, and a true minus', () => {
-    expect(written(0, 1e9)).toEqual(['0', '5e8', '1e9']);
-    expect(written(-2e-5, 0)).toEqual(['−2e−5', '−1.5e−5', '−1e−5', '−5e−6', '0']);
+  it('takes a power of ten from a million on and below a thousandth, and a true minus', () => {
+    expect(written(0, 1e9)).toEqual(['0', '5×10⁸', '1×10⁹']);
+    expect(written(-2e-5, 0)).toEqual(['−2×10⁻⁵', '−1.5×10⁻⁵', '−1×10⁻⁵', '−5×10⁻⁶', '0']);
   });
 });
