@@ -70,6 +70,11 @@ export class Workbench {
     return this.store.draft.presetId;
   }
 
+  /** What stands on the bench in words; one that left its preset says so. */
+  get designName(): string {
+    return `${this.bench.design.name}${this.presetId === null ? ', changed' : ''}`;
+  }
+
   choose(presetId: string): void {
     this.store.openPreset(presets.find((each) => each.id === presetId)!);
   }

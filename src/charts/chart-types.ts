@@ -22,6 +22,15 @@ export interface Line {
   readonly band?: { readonly low: Column; readonly high: Column };
   /** Where along x the label stands by the line; its last point when left out. */
   readonly labelAt?: number;
+  /** What the figure is called where it is defined. */
+  readonly term?: string;
+  /** The same of an earlier result, which this one is held against. */
+  readonly pinned?: Curve | undefined;
+}
+
+export interface Curve {
+  readonly xs: ArrayLike<number>;
+  readonly ys: Column;
 }
 
 /** A value that something is held against, drawn across the chart. */
@@ -51,12 +60,21 @@ export interface TableColumn {
   readonly values: Column | readonly string[];
   /** Significant digits for reading; four when left out. */
   readonly digits?: number;
+  /** What the figure is called where it is defined. */
+  readonly term?: string;
 }
 
 /** A line under a table's rows: its label stands in the first column, the cells in the others. */
 export interface TableFoot {
   readonly label: string;
   readonly cells: readonly string[];
+}
+
+/** What a colour or a way of drawing stands for, said beside a drawing that is saved. */
+export interface Key {
+  readonly label: string;
+  readonly colour: string;
+  readonly mark: 'line' | 'dashed' | 'area';
 }
 
 /** The one x that charts share, and how a reader moves it. */

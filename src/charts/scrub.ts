@@ -1,8 +1,8 @@
 import type { Attachment } from 'svelte/attachments';
 
 export interface Scrub {
-  /** From a distance to the element's left edge [px] to a value; called with the latest scales. */
-  readonly valueAt: (x_px: number) => number;
+  /** From distances to the element's left and upper edge [px] to a value; called with the latest scales. */
+  readonly valueAt: (x_px: number, y_px: number) => number;
   readonly onhover: (value: number | null) => void;
   /** Moves the cursor; without it pointing only reads. */
   readonly onmove?: ((value: number) => void) | undefined;
@@ -11,8 +11,10 @@ export interface Scrub {
 /** Reads values under the pointer, and moves a cursor while the pointer is held down. Scrolling up and down stays. */
 export function scrub(scrubbing: () => Scrub): Attachment<SVGElement> {
   return (element) => {
-    const valueOf = (event: PointerEvent): number =>
-      scrubbing().valueAt(event.clientX - element.getBoundingClientRect().left);
+    const valueOf = ({ clientX, clientY }: PointerEvent): number => {
+      const { left, top } = element.getBoundingClientRect();
+      return scrubbing().valueAt(clientX - left, clientY - top);
+    };
 
     const press = (event: PointerEvent): void => {
       const { onmove } = scrubbing();
