@@ -1,5 +1,9 @@
 import type { BlowerOutline, EngineOutline, EnginePose, PosedCylinder } from '../charts/engine-shapes.ts';
 import { gearRatio } from '../sim/blower/gear-train.ts';
+import { rotorOutline } from '../sim/blower/rotors/outline.ts';
+import { fullCycloids } from '../sim/blower/rotors/profile.ts';
+import { idealSection } from '../sim/blower/rotors/rotor-pair.ts';
+import { sectionFault } from '../sim/blower/rotors/section-fault.ts';
 import type { EngineGeometry } from '../sim/geometry/cylinder-geometry.ts';
 import { rodPoints } from '../sim/geometry/rod-points.ts';
 import type { Point } from '../sim/geometry/rod-points.ts';
@@ -65,10 +69,23 @@ export function engineOutline(engine: Engine, geometry: EngineGeometry): EngineO
   };
 }
 
-function blowerOutline({ count, tipDiameter, lobes, gears }: Engine['blower']): BlowerOutline {
+/** Departure of a drawn rotor from its section, over the tip radius: a hundredth of a pixel. */
+const DRAWN = 2e-4;
+
+function blowerOutline(blower: Engine['blower']): BlowerOutline {
+  const { count, tipDiameter, lobes, gears } = blower;
   const teeth = gears.map((gear) => `${gear.driverTeeth} : ${gear.drivenTeeth}`).join(' × ');
   const label = `${count} ${count === 1 ? 'blower' : 'blowers'}, ${teeth} teeth`;
-  return { tipRadius: tipDiameter / 2, lobes, label };
+  const section = idealSection(blower);
+  const tipRadius = tipDiameter / 2;
+  const meshing = sectionFault(section) === null ? section : fullCycloids(tipRadius, lobes);
+  return {
+    tipRadius,
+    pitchRadius: meshing.pitchRadius,
+    lobes,
+    rotor: rotorOutline(meshing, 0, DRAWN * tipRadius),
+    label,
+  };
 }
 
 /** Where everything that moves stands at one crank angle. */

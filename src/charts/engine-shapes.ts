@@ -19,7 +19,11 @@ export interface CylinderOutline {
 
 export interface BlowerOutline {
   readonly tipRadius: number;
+  /** Half the distance of the axes. */
+  readonly pitchRadius: number;
   readonly lobes: number;
+  /** Corners of one rotor about its own axis, a lobe along +x. */
+  readonly rotor: readonly Place[];
   /** As it is to be read beside the drawing: how many, and their gears. */
   readonly label: string;
 }

@@ -49,9 +49,13 @@ export function halfPitch(section: RotorSection): readonly ProfilePiece[] {
 export const fullCycloidTipRadius = (pitchRadius: number, lobes: number): number =>
   pitchRadius * (1 + 1 / lobes);
 
-/** The pitch radius at which cycloidal rotors of a tip radius have no lands [m]. */
-export const fullCycloidPitchRadius = (tipRadius: number, lobes: number): number =>
-  tipRadius / (1 + 1 / lobes);
+/** Cycloidal rotors of a tip radius without lands [m]: what stands in where nothing else is stated. */
+export const fullCycloids = (tipRadius: number, lobes: number): RotorSection => ({
+  profile: 'cycloidal',
+  lobes,
+  tipRadius,
+  pitchRadius: tipRadius / (1 + 1 / lobes),
+});
 
 /**
  * Tip over pitch radius of circular arcs where no distance of the axes is given, for 2, 3, 4 lobes [-]: nine tenths of the way
@@ -62,5 +66,5 @@ const USUAL_ARC_TIPS: Readonly<Record<number, number>> = { 2: 1.6, 3: 1.43, 4: 1
 /** Pitch radius of a profile whose axes' distance is left open [m]. */
 export const usualPitchRadius = (profile: RotorProfile, tipRadius: number, lobes: number): number =>
   profile === 'cycloidal'
-    ? fullCycloidPitchRadius(tipRadius, lobes)
+    ? fullCycloids(tipRadius, lobes).pitchRadius
     : tipRadius / (USUAL_ARC_TIPS[lobes] ?? 1 + 1 / lobes);

@@ -4,8 +4,6 @@ import type { RotorSection } from './profile.ts';
 
 /** Why rotors of this section cannot mesh. */
 export interface SectionFault {
-  /** Which dimension would have to change. */
-  readonly of: 'tip' | 'axes';
   /** Where and why, without the dimensions' names. */
   readonly reason: string;
   /** Smallest and largest tip radius that mesh at this distance of the axes [m]. */
@@ -23,29 +21,41 @@ const PLACES = 2000;
  */
 export function sectionFault(section: RotorSection): SectionFault | null {
   const { profile, lobes, tipRadius, pitchRadius } = section;
-  const most = largestTipRadius(section);
-  const allowed = [pitchRadius, most] as const;
+  const refuse = (reason: string): SectionFault => ({
+    allowed: [pitchRadius, largestTipRadius(section)],
+    reason,
+  });
   if (!(tipRadius > pitchRadius))
-    return { of: 'tip', allowed, reason: 'the tips do not reach over the line half way between the axes' };
-  if (tipRadius <= most) return null;
+    return refuse('the tips do not reach over the line half way between the axes');
   if (profile === 'cycloidal') {
+    if (tipRadius <= fullTip(section)) return null;
     const needed = (((tipRadius - pitchRadius) / 2 / pitchRadius) * 360).toFixed(1);
-    const reason =
+    return refuse(
       `neighbouring lobe and hollow run into each other on the pitch circle, ${mm(pitchRadius)} from the axis: ` +
-      `each needs ${needed}° of it and has ${(180 / lobes).toFixed(1)}°`;
-    return { of: 'tip', allowed, reason };
+        `each needs ${needed}° of it and has ${(180 / lobes).toFixed(1)}°`,
+    );
+  }
+  const { b } = lobeArc(section);
+  if (b >= pitchRadius) {
+    return refuse(
+      `the centre of the lobe’s arc lies ${mm(b)} from the axis, not inside the pitch circle of ${mm(pitchRadius)}`,
+    );
   }
   const fold = hollowFold(section);
-  const reason = fold
-    ? `the other rotor’s lobe cuts the hollow away ${mm(fold.radius)} from the axis, ${fold.fromMiddle_deg.toFixed(1)}° off the hollow’s middle`
-    : `the centre of the lobe’s arc lies ${mm(lobeArc(section).b)} from the axis, outside the pitch circle of ${mm(pitchRadius)}`;
-  return { of: 'tip', allowed, reason };
+  if (!fold) return null;
+  return refuse(
+    `the other rotor’s lobe cuts the hollow away ${mm(fold.radius)} from the axis, ${fold.fromMiddle_deg.toFixed(1)}° off the hollow’s middle`,
+  );
 }
+
+/** That of full cycloids, with room for round-off in how it was typed. */
+const fullTip = ({ pitchRadius, lobes }: RotorSection): number =>
+  fullCycloidTipRadius(pitchRadius, lobes) * (1 + 1e-12);
 
 /** Largest tip radius that meshes at a pitch radius [m]; that of arcs to 1e-6 of it. */
 export function largestTipRadius(section: RotorSection): number {
-  const full = fullCycloidTipRadius(section.pitchRadius, section.lobes);
-  if (section.profile === 'cycloidal') return full * (1 + 1e-12);
+  const full = fullTip(section);
+  if (section.profile === 'cycloidal') return full;
   const fits = (tipRadius: number) => {
     const tried = { ...section, tipRadius };
     return lobeArc(tried).b < section.pitchRadius && hollowFold(tried) === null;
