@@ -1,7 +1,7 @@
 import { format } from 'd3-format';
 import { scaleLinear } from 'd3-scale';
 import type { ScaleLinear } from 'd3-scale';
-import { power } from './format.ts';
+import { THIN, powerOfTen } from '../design/power-of-ten.ts';
 
 /** A column of figures; NaN and null are gaps. */
 export type Column = ArrayLike<number | null>;
@@ -66,7 +66,7 @@ export function tickWriter(scale: ScaleLinear<number, number>, count: number): (
 /** A round value needs no more figures than tell it from its neighbours. */
 function withPower(value: number): string {
   const digits = Math.max(1, format('~e')(value).replace(/e.*$|\D/g, '').length);
-  return power(value, digits).replaceAll('\u202f', '');
+  return powerOfTen(value, digits).replaceAll(THIN, '');
 }
 
 const turnSteps_deg = [5, 10, 15, 30, 45, 60, 90, 180, 360, 720];

@@ -1,12 +1,13 @@
+import { powerOfTen } from './power-of-ten.ts';
 import { UNITS, fromSi } from './unit-table.ts';
 import type { Unit } from './unit-table.ts';
 
-/** A number for people: at most `digits` significant figures, no trailing zeros, no exponent where it can be helped. */
+/** A number for people: at most `digits` significant figures, no trailing zeros, a power of ten only where it must be. */
 export function formatNumber(value: number, digits = 4): string {
   if (!Number.isFinite(value)) return 'not a number';
   if (value === 0) return '0';
   const size = Math.abs(value);
-  if (size < 1e-4 || size >= 1e9) return String(Number(value.toPrecision(digits)));
+  if (size < 1e-4 || size >= 1e9) return powerOfTen(value, digits).replace(/\.?0+(?=\u202f×)/, '');
   const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
   const fixed = value.toFixed(Math.min(decimals, 12));
   return String(Number(fixed)).replace('-', '−');

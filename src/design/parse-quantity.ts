@@ -1,5 +1,6 @@
 import { failure, success } from '../sim/outcome.ts';
 import type { Outcome } from '../sim/outcome.ts';
+import { withExponents } from './power-of-ten.ts';
 import { UNITS, toSi } from './unit-table.ts';
 import type { Dimension, Unit } from './unit-table.ts';
 
@@ -16,7 +17,8 @@ const PLAIN_NUMBER = new RegExp(`^(${NUMBER})`, 'i');
 const AMBIGUOUS = /^[+-]?[1-9]\d{0,2},\d{3}$/;
 
 /**
- * Read a quantity as people type it: "52", "52mm", "3.2 in", "3 1/8 in", "0,85", "80 %", "5 psi gauge", "-3°".
+ * Read a quantity as people type it: "52", "52mm", "3.2 in", "3 1/8 in", "0,85", "80 %", "5 psi gauge", "-3°",
+ * "4.3 × 10⁻⁹".
  * A bare number is meant in `own`, the field's own unit. The result is base SI.
  *
  * Pressures: a field asks either for absolute pressure or for pressure above ambient; a bare unit is meant as the
@@ -24,11 +26,13 @@ const AMBIGUOUS = /^[+-]?[1-9]\d{0,2},\d{3}$/;
  * the ambient pressure is another input.
  */
 export function parseQuantity(text: string, own: Unit): Outcome<Quantity> {
-  const tidy = text
-    .normalize('NFC')
-    .trim()
-    .replace(/[−–]/g, '-')
-    .replace(/[\u00a0\u2009\u202f]/g, ' ');
+  const tidy = withExponents(
+    text
+      .normalize('NFC')
+      .trim()
+      .replace(/[−–]/g, '-')
+      .replace(/[\u00a0\u2009\u202f]/g, ' '),
+  );
   if (tidy === '') return refuse('nothing is typed');
   const number = readNumber(tidy);
   if (!number.ok) return number;

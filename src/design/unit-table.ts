@@ -14,6 +14,8 @@ export type Dimension =
   | 'torque'
   | 'power'
   | 'mass flow'
+  | 'volume flow'
+  | 'consumption'
   | 'ratio'
   | 'radiation'
   | 'friction per piston speed'
@@ -67,6 +69,7 @@ export const UNITS: readonly Unit[] = [
   unit('rotation', 'rad/s', 1),
   unit('speed', 'm/s', 1),
   unit('speed', 'km/h', u.kmPerHour, ['kmh', 'kph']),
+  unit('speed', 'ft/s', u.foot, ['fps']),
   unit('pressure', 'bar', u.bar),
   unit('pressure', 'kPa', u.kPa),
   unit('pressure', 'mbar', u.mbar, ['hPa']),
@@ -78,13 +81,20 @@ export const UNITS: readonly Unit[] = [
   unit('temperature', 'K', 1, ['kelvin']),
   unit('temperature', '°F', fahrenheitFactor, ['F', 'degF', 'deg F'], u.kelvinFromFahrenheit(0)),
   unit('torque', 'N m', 1, ['Nm', 'N·m']),
+  unit('torque', 'lb ft', u.poundFoot, ['lbf ft', 'ft lb', 'ft lbf', 'lb·ft']),
   unit('power', 'W', 1, ['watt', 'watts']),
   unit('power', 'kW', u.kW),
   unit('power', 'hp', u.hp, ['bhp']),
   unit('power', 'PS', u.hpMetric, ['metric hp', 'cv']),
+  unit('power', 'Btu/min', u.btu / u.minute),
   unit('mass flow', 'g/s', u.gram),
   unit('mass flow', 'kg/s', 1),
-  unit('mass flow', 'kg/h', 1 / 3600),
+  unit('mass flow', 'kg/h', 1 / u.hour),
+  unit('mass flow', 'lb/min', u.pound / u.minute),
+  unit('volume flow', 'l/h', u.litre / u.hour, ['L/h']),
+  unit('volume flow', 'US gal/h', u.gallonUS / u.hour, ['gph']),
+  unit('consumption', 'g/kWh', u.gramPerKWh, ['g/(kW h)', 'g/kW h']),
+  unit('consumption', 'lb/(hp h)', u.poundPerHpHour, ['lb/hp h', 'lb/hph']),
   unit('ratio', '', 1, [':1']),
   unit('ratio', '%', u.percent, ['percent', 'per cent']),
   unit('radiation', 'W/(m² K⁴)', 1),

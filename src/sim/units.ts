@@ -3,7 +3,8 @@
  * SI by multiplying with one of these: `bore_mm * mm`, and back by dividing: `stroke / mm`.
  *
  * Sources: BIPM, The International System of Units, 9th ed. 2019 (exact unless said otherwise); NIST SP 811, 2008,
- * appendix B for inch (0.0254 m exact), pound-force per square inch, inch of mercury and horsepower.
+ * appendix B for inch (0.0254 m exact), pound, pound-force per square inch, inch of mercury, horsepower, US gallon
+ * (231 in^3) and the International Table British thermal unit.
  */
 export const TURN = 2 * Math.PI;
 
@@ -16,14 +17,18 @@ export const in2 = inch * inch;
 export const cc = 1e-6;
 export const litre = 1e-3;
 export const in3 = inch * inch * inch;
+export const foot = 12 * inch;
+export const gallonUS = 231 * in3;
 export const deg = Math.PI / 180;
 export const rpm = TURN / 60;
 export const kPa = 1e3;
 export const bar = 1e5;
 export const mbar = 1e2;
 export const atm = 101325;
-/** Pound-force per square inch: 0.45359237 kg * 9.80665 m/s^2 / (0.0254 m)^2. */
-export const psi = (0.45359237 * 9.80665) / in2;
+export const pound = 0.45359237;
+export const poundForce = pound * 9.80665;
+export const psi = poundForce / in2;
+export const poundFoot = poundForce * foot;
 /** Conventional inch of mercury: 13 595.1 kg/m^3 * 9.80665 m/s^2 * 0.0254 m. */
 export const inHg = 13595.1 * 9.80665 * inch;
 export const gram = 1e-3;
@@ -31,12 +36,16 @@ export const kW = 1e3;
 /** Metric horsepower: 75 kgf m/s. */
 export const hpMetric = 75 * 9.80665;
 /** Mechanical horsepower: 550 ft lbf/s. */
-export const hp = 550 * 0.3048 * 0.45359237 * 9.80665;
+export const hp = 550 * poundFoot;
 export const kmPerHour = 1 / 3.6;
 export const percent = 1e-2;
 export const millisecond = 1e-3;
 /** Brake specific consumption: gram per kilowatt-hour [kg/J]. */
 export const gramPerKWh = gram / (kW * 3600);
+export const poundPerHpHour = pound / (hp * 3600);
+export const minute = 60;
+export const hour = 3600;
+export const btu = 1055.05585262;
 export const MJ = 1e6;
 export const kJ = 1e3;
 

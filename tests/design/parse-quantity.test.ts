@@ -41,6 +41,12 @@ const READ = [
   ['1 PS', unitNamed('W'), 735.49875],
   ['60 g/s', unitNamed('kg/s'), 0.06],
   ['1e3 mm', mm, 1],
+  ['1.2 × 10³ mm', mm, 1.2],
+  ['−4.5·10^-3 m', mm, -0.0045],
+  ['100 lb ft', unitNamed('N m'), 135.581795],
+  ['1 lb/(hp h)', unitNamed('g/kWh'), 1.6896594e-7],
+  ['1 US gal/h', unitNamed('l/h'), 1.0515033e-6],
+  ['1 Btu/min', unitNamed('W'), 17.584264],
 ] as const;
 
 const REFUSED = [
@@ -90,6 +96,18 @@ describe('formatNumber', () => {
       '0.0001235',
     ]);
     expect(formatNumber(NaN)).toBe('not a number');
+  });
+
+  it('writes 4.3e-9 as 4.3 × 10⁻⁹, and what it writes can be typed again', () => {
+    expect([4.3e-9, 2e-10, 1.5e12].map((value) => formatNumber(value))).toEqual([
+      '4.3\u202f×\u202f10⁻⁹',
+      '2\u202f×\u202f10⁻¹⁰',
+      '1.5\u202f×\u202f10¹²',
+    ]);
+    for (const value of [4.3e-9, 2e-10, 1.5e12, -7e-6]) {
+      const read = parseQuantity(formatNumber(value, 9), PLAIN);
+      expect(read.ok && read.value.value).toBe(value);
+    }
   });
 });
 
