@@ -6,6 +6,7 @@ import { failure, success } from '../sim/outcome.ts';
 import type { Fault, Outcome } from '../sim/outcome.ts';
 import { rpm } from '../sim/units.ts';
 
+/** Those that answer at once about one design; batch reads its own arguments. */
 export const COMMANDS = ['point', 'sweep', 'geometry', 'check'] as const;
 export type Command = (typeof COMMANDS)[number];
 
@@ -53,7 +54,7 @@ export function readArguments(argv: readonly string[]): Outcome<Request | 'help'
   const command = COMMANDS.find((each) => each === name);
   if (!command) {
     const what = name === undefined ? 'no command is given' : `there is no command “${name}”`;
-    return failure([{ path: '', message: `${what}; allowed: ${COMMANDS.join(', ')}` }]);
+    return failure([{ path: '', message: `${what}; allowed: ${COMMANDS.join(', ')}, batch` }]);
   }
   const faults: Fault[] = [];
   const take = <T>(outcome: Outcome<T>, otherwise: T): T => {

@@ -9,6 +9,9 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       strokes, dead centres and port timing of every cylinder
   umbel check FILE [--set path=value …]
       says everything that is wrong with a design file, and what is unusual
+  umbel batch STUDY.jsonl [--jobs N] [--shard 3/8] [--out FILE]
+      many designs, one in each line, answered line by line in STUDY.answers.jsonl; run again after a break, it goes on.
+      N threads, by default one fewer than there are cores; a shard is one part of so many: docs/batch.md
 
 FILE is a design file, or the name of a preset such as lovage-7.
 
@@ -16,7 +19,7 @@ Quantities take units: 6000rpm, 100rev/s, 80%, 3.2in, 45cc, 5psi, 0,85. Bare num
 a fraction for the throttle (0 shut, 1 open), and the unit in the key for a value that is set:
   --set cylinder.bore=42mm --set blower.gears[0].driver=40 --set corrections[A3].barrel=0.5mm --set restrictor=none
 
-Leaves 0 if solved, 1 if a point has no answer (the reason is told), 2 if the input is wrong.
+Leaves 0 if solved, 1 if a point has no answer or a line of a study is at fault (the reason is told), 2 if the input is wrong.
 
 What comes out is an estimate; it cannot know pressure waves, jets, local hot spots or fatigue. A plenum full of
 mixture can explode, rotating parts need containment, fuel burns. Local rules and licensed or experienced practice

@@ -1,4 +1,5 @@
 import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { readDesign } from '../design/read-design.ts';
 import type { Design } from '../design/schema/design.ts';
@@ -8,12 +9,17 @@ import type { Outcome } from '../sim/outcome.ts';
 
 const PRESETS = fileURLToPath(new URL('../../presets/', import.meta.url));
 
-/** A design from a path or the name of a preset, with changes made to it. */
+/**
+ * A design from a path or the name of a preset, with changes made to it.
+ *
+ * @param folder - where a path begins that is not absolute
+ */
 export function loadDesign(
   file: string,
   changes: readonly { path: string; text: string }[],
+  folder = '.',
 ): Outcome<Design> {
-  const path = placeOf(file);
+  const path = placeOf(file, folder);
   if (path === null) {
     const message = `there is no file “${file}” and no preset of that name; presets: ${presetNames().join(', ')}`;
     return failure([{ path: '', message }]);
@@ -33,8 +39,9 @@ const presetNames = (): string[] =>
     .filter((name) => name.endsWith('.json'))
     .map((name) => name.replace(/\.json$/, ''));
 
-function placeOf(file: string): string | null {
-  if (existsSync(file) && !statSync(file).isDirectory()) return file;
+function placeOf(file: string, folder: string): string | null {
+  const path = resolve(folder, file);
+  if (existsSync(path) && !statSync(path).isDirectory()) return path;
   const name = file.toLowerCase().trim().replace(/\s+/g, '-');
   return presetNames().includes(name) ? `${PRESETS}${name}.json` : null;
 }

@@ -4,7 +4,6 @@ import type { Design } from '../design/schema/design.ts';
 import { toEngine } from '../design/to-engine.ts';
 import { buildModel, solvePoint } from '../sim/index.ts';
 import type { Model } from '../sim/index.ts';
-import type { Fault } from '../sim/outcome.ts';
 import { rpm } from '../sim/units.ts';
 import { readArguments } from './arguments.ts';
 import type { Request } from './arguments.ts';
@@ -12,17 +11,9 @@ import { HELP } from './help.ts';
 import { loadDesign } from './load-design.ts';
 import { geometryJson, pointJson } from './point-json.ts';
 import { geometryReport, pointReport, sweepReport } from './reports.ts';
+import { BAD_INPUT, NO_ANSWER, SOLVED, tell } from './streams.ts';
+import type { Streams } from './streams.ts';
 import { sweepCsv } from './sweep-csv.ts';
-
-/** Where words go: results, and what is wrong. */
-export interface Streams {
-  readonly out: (text: string) => void;
-  readonly err: (text: string) => void;
-}
-
-export const SOLVED = 0;
-export const NO_ANSWER = 1;
-export const BAD_INPUT = 2;
 
 /** Run the command line with a solver of points; returns the exit code. */
 export function run(argv: readonly string[], streams: Streams, solver: Solver = solvePoint): number {
@@ -105,9 +96,4 @@ function check(_: Request, design: Design, model: Model, { out }: Streams): numb
   );
   for (const { path, message } of unusual) out(`unusual: ${path}: ${message}\n`);
   return SOLVED;
-}
-
-function tell(faults: readonly Fault[], { err }: Streams): number {
-  for (const { path, message } of faults) err(path === '' ? `${message}\n` : `${path}: ${message}\n`);
-  return BAD_INPUT;
 }

@@ -13,6 +13,11 @@ export function readDesign(text: string): Outcome<Design> {
     const where = error instanceof Error ? error.message : String(error);
     return failure([{ path: '', message: `the file is not JSON: ${where}` }]);
   }
+  return readDesignData(data);
+}
+
+/** What a design file holds, of this version or an older one, to a complete design, or everything that is wrong with it. */
+export function readDesignData(data: unknown): Outcome<Design> {
   const migrated = migrate(data);
   return migrated.ok ? validate(migrated.value) : migrated;
 }
