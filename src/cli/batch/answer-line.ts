@@ -3,6 +3,7 @@ import { toEngine } from '../../design/to-engine.ts';
 import { buildModel, solvePoint } from '../../sim/index.ts';
 import type { Fault } from '../../sim/outcome.ts';
 import { pointJson } from '../point-json.ts';
+import type { DesignShelf } from './design-shelf.ts';
 import { nameOf, parseLine, readStudyLine } from './study-line.ts';
 
 /** How a line ended: with figures, without an answer, or not understood. */
@@ -20,11 +21,11 @@ export interface Answer {
  *
  * @param number - of the line in its file, from 1: what a line without a name goes by
  */
-export function answerLine(text: string, number: number, folder: string, solver = solvePoint): Answer {
+export function answerLine(text: string, number: number, shelf: DesignShelf, solver = solvePoint): Answer {
   const data = parseLine(text);
   const name = nameOf(data, number);
   if (!data.ok) return faulty(name, data.faults);
-  const line = readStudyLine(data.value, folder);
+  const line = readStudyLine(data.value, shelf);
   if (!line.ok) return faulty(name, line.faults);
   const { design, operating } = line.value;
   const model = buildModel(toEngine(design));

@@ -6,7 +6,7 @@ import type { OperatingPoint } from '../../sim/cycle/operating-point.ts';
 import { failure, success } from '../../sim/outcome.ts';
 import type { Fault, Outcome } from '../../sim/outcome.ts';
 import { rpm } from '../../sim/units.ts';
-import { loadDesign } from '../load-design.ts';
+import type { DesignShelf } from './design-shelf.ts';
 
 /** One line of a study: a design, changes to it, and where it runs. */
 export interface StudyLine {
@@ -40,12 +40,8 @@ export function nameOf(data: Outcome<Data>, number: number): string {
   return typeof name === 'string' && name.trim() !== '' ? name : `line ${number}`;
 }
 
-/**
- * A line of a study, checked, or everything that is wrong with it.
- *
- * @param folder - where files named by the line are looked for
- */
-export function readStudyLine(data: Data, folder: string): Outcome<StudyLine> {
+/** A line of a study, checked, or everything that is wrong with it. */
+export function readStudyLine(data: Data, shelf: DesignShelf): Outcome<StudyLine> {
   const faults: Fault[] = [];
   const refuse = (path: string, message: string) => void faults.push({ path, message });
   for (const key of Object.keys(data)) {
@@ -62,7 +58,7 @@ export function readStudyLine(data: Data, folder: string): Outcome<StudyLine> {
   if (typeof throttle !== 'number' || !(throttle >= 0 && throttle <= 1))
     refuse('throttle', `Throttle is ${shown(throttle)}; allowed 0 (shut) to 1 (open)`);
 
-  const design = readDesignOf(data['design'], folder);
+  const design = readDesignOf(data['design'], shelf);
   const changes = readChanges(set);
   if (!design.ok) faults.push(...design.faults);
   if (!changes.ok) faults.push(...changes.faults);
@@ -76,9 +72,9 @@ export function readStudyLine(data: Data, folder: string): Outcome<StudyLine> {
   });
 }
 
-function readDesignOf(design: unknown, folder: string): Outcome<Design> {
+function readDesignOf(design: unknown, shelf: DesignShelf): Outcome<Design> {
   if (typeof design === 'string') {
-    const loaded = loadDesign(design, [], folder);
+    const loaded = shelf.take(design);
     return loaded.ok
       ? loaded
       : failure(loaded.faults.map(({ path, message }) => ({ path: path || 'design', message })));

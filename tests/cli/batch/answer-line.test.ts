@@ -3,17 +3,19 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { answerLine, readAnswer } from '../../../src/cli/batch/answer-line.ts';
+import { DesignShelf } from '../../../src/cli/batch/design-shelf.ts';
 import { run } from '../../../src/cli/run.ts';
 import type { Model, OperatingPoint, PointResult } from '../../../src/sim/index.ts';
 import { rpm } from '../../../src/sim/units.ts';
 import { presetText } from '../../design/designs.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'umbel-study-'));
+const shelf = new DesignShelf(folder);
 
 /** What the solver was asked, for a line that needs no figures. */
 function asked(line: object): { model: Model; operating: OperatingPoint } {
   let seen: { model: Model; operating: OperatingPoint } | null = null;
-  const { text, standing } = answerLine(JSON.stringify(line), 1, folder, (model, operating): PointResult => {
+  const { text, standing } = answerLine(JSON.stringify(line), 1, shelf, (model, operating): PointResult => {
     seen = { model, operating };
     return {
       ...operating,
@@ -82,7 +84,7 @@ const MESSAGES: [what: string, change: object, field: string, message: string][]
 describe('answerLine', () => {
   it('gives the figures that `point --json` gives, under the name of the line', () => {
     const line = { name: 'first', design: 'caraway-1', set: { lambda: 0.9 }, speed_rpm: 5000, throttle: 0.8 };
-    const { text, standing } = answerLine(JSON.stringify(line), 1, folder);
+    const { text, standing } = answerLine(JSON.stringify(line), 1, shelf);
     let point = '';
     const argv = [
       'point',
