@@ -34,7 +34,7 @@ const faultsOf = (line: unknown, number = 1) => {
   const { text, standing } = answerLine(
     typeof line === 'string' ? line : JSON.stringify(line),
     number,
-    folder,
+    shelf,
   );
   expect(standing).toBe('faulty');
   return JSON.parse(text);
