@@ -40,9 +40,13 @@ export class Recorder {
     const { network, geometry } = system.model;
     const columns = () => geometry.cylinders.map(column);
     this.angle = column();
-    this.nodes = network.nodes
-      .slice(0, network.dynamicCount)
-      .map((_, node) => ({ node, pressure: column(), temperature: column(), purity: column() }));
+    // Reservoirs too: a study may hold a node that otherwise owns state.
+    this.nodes = network.nodes.map((_, node) => ({
+      node,
+      pressure: column(),
+      temperature: column(),
+      purity: column(),
+    }));
     this.volume = columns();
     this.exhaustArea = columns();
     this.transferArea = columns();

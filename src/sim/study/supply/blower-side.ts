@@ -1,0 +1,150 @@
+import type { Model } from '../../cycle/model.ts';
+import type { OperatingPoint } from '../../cycle/operating-point.ts';
+import { atRest } from '../../cycle/start.ts';
+import { CycleSystem } from '../../cycle/system.ts';
+import { AIR_INDEX } from '../../gas/mixture.ts';
+import { findRoot } from '../../numerics/find-root.ts';
+import { freshCharge } from './fresh-charge.ts';
+
+/** What throttle, inlet box and blower send on with the plenum held at a pressure, everything steady. */
+export interface Supply {
+  /** Of the plenum [Pa], and the temperature at which it then settles [K]. */
+  readonly pressure: number;
+  readonly temperature: number;
+  /** Air and fuel to the cylinders, and the air in it [kg/s]. */
+  readonly massFlow: number;
+  readonly airFlow: number;
+  /** Displaced, back through the clearances, out of the relief valve [kg/s]. */
+  readonly displaced: number;
+  readonly slip: number;
+  readonly relief: number;
+  readonly boxPressure: number;
+  readonly boxTemperature: number;
+  /** Work on the gas [W]. */
+  readonly fluidPower: number;
+}
+
+/** Change of both temperatures below which they count as settled [K]. */
+const SETTLED = 1e-6;
+const MOST_ROUNDS = 400;
+
+/**
+ * The blower side of a model: the model's own throttle, walls, blower, clearances and relief valve, in steady flow with the
+ * delivery evened.
+ *
+ *   box     m_throttle + m_slip = m_displaced,   energy likewise with the heat of its wall
+ *   plenum  m_displaced = m_slip + m_relief + m_out,   energy likewise with the blower's work and the heat of its wall
+ *
+ * Box pressure by bracketing at given temperatures, temperatures by relaxation. Flows [kg/s].
+ *
+ * Valid: fresh charge everywhere; no pulsation, no gas blown back by the cylinders.
+ * Numerics: near the pressure at which all goes back through the clearances, relaxation is slow; there it may give up.
+ */
+export class BlowerSide {
+  private readonly system: CycleSystem;
+  private readonly state: Float64Array;
+  private readonly rates: Float64Array;
+  private readonly fresh: readonly number[];
+
+  constructor(
+    private readonly model: Model,
+    point: OperatingPoint,
+  ) {
+    this.system = new CycleSystem({ ...model, drive: { ...model.drive, phaseAveraged: true } }, point);
+    this.state = new Float64Array(this.system.size);
+    this.state.set(atRest(this.system).state);
+    this.rates = new Float64Array(this.system.size);
+    this.fresh = freshCharge(model);
+  }
+
+  /** Steady supply with the plenum held at a pressure [Pa]; null where there is none within the gas model's temperatures. */
+  at(pressure: number): Supply | null {
+    const { ambient } = this.model.engine;
+    let boxT = this.model.mixture.evaporation.temperature;
+    let plenumT = boxT + 10;
+    for (let round = 0; round < MOST_ROUNDS; round++) {
+      let inRange = true;
+      const imbalance = (boxP: number): number => {
+        inRange &&= this.put(boxP, boxT, pressure, plenumT);
+        const { throttle, slip, blower } = this.flows();
+        return throttle + slip - blower;
+      };
+      const highest = Math.max(pressure, ambient.pressure);
+      const boxP = findRoot(imbalance, 0.01 * ambient.pressure, highest, 1e-6);
+      if (!inRange || !this.put(boxP, boxT, pressure, plenumT)) return null;
+      const { box, plenum } = this.corrections();
+      boxT += box;
+      plenumT += plenum;
+      if (!(boxT > 200 && boxT < 2000 && plenumT > 200 && plenumT < 2000)) return null;
+      if (Math.abs(box) + Math.abs(plenum) < SETTLED) return this.supply(pressure, boxP, boxT, plenumT);
+    }
+    return null;
+  }
+
+  private put(boxP: number, boxT: number, plenumP: number, plenumT: number): boolean {
+    const { system, state, fresh } = this;
+    const { at } = system.model.network;
+    system.gas.pack(state, at.box, boxP, boxT, fresh);
+    system.gas.pack(state, at.plenum, plenumP, plenumT, fresh);
+    return system.rates(0, state, this.rates, false);
+  }
+
+  private flows() {
+    const { massFlow } = this.system.edges;
+    const { through } = this.system.model.network;
+    return {
+      throttle: massFlow[through.throttle]!,
+      blower: massFlow[through.blower]!,
+      slip: massFlow[through.slip]!,
+      relief: through.relief < 0 ? 0 : massFlow[through.relief]!,
+    };
+  }
+
+  /** By how much either temperature is off its energy balance [K]. */
+  private corrections(): { box: number; plenum: number } {
+    const { system } = this;
+    const { gas, edges, nodeWalls } = system;
+    const { at, through } = system.model.network;
+    const { throttle, blower, slip } = this.flows();
+    const carried = (edge: number) => edges.carried[edge * edges.stride + gas.set.count]!;
+    const cp = (node: number) => (gas.gamma[node]! * gas.gasConstant[node]!) / (gas.gamma[node]! - 1);
+    const wall = (node: number) => {
+      const { conductance, temperature } = nodeWalls.walls.find((each) => each.node === node)!;
+      return { conductance, heat: conductance * (temperature - gas.temperature[node]!) };
+    };
+    const [boxWall, plenumWall] = [wall(at.box), wall(at.plenum)];
+    const back = slip === 0 ? 0 : slip * carried(through.slip);
+    const box = throttle * carried(through.throttle) + back - blower * gas.enthalpy[at.box]! + boxWall.heat;
+    const work = system.blower.fluidTorque * system.omega;
+    // What does not go back leaves, by the relief valve or to the cylinders, with the plenum's enthalpy.
+    const leaving = (blower - slip) * gas.enthalpy[at.plenum]!;
+    const plenum =
+      blower * gas.enthalpy[at.box]! +
+      work * (1 - system.model.engine.blower.casingHeatShare) +
+      plenumWall.heat -
+      back -
+      leaving;
+    const through1 = Math.max(blower, Math.abs(slip), 1e-9);
+    return {
+      box: box / (through1 * cp(at.box) + boxWall.conductance),
+      plenum: plenum / (through1 * cp(at.plenum) + plenumWall.conductance),
+    };
+  }
+
+  private supply(pressure: number, boxPressure: number, boxTemperature: number, temperature: number): Supply {
+    const { blower, slip, relief } = this.flows();
+    const massFlow = blower - slip - relief;
+    return {
+      pressure,
+      temperature,
+      massFlow,
+      airFlow: massFlow * this.fresh[AIR_INDEX]!,
+      displaced: blower,
+      slip,
+      relief,
+      boxPressure,
+      boxTemperature,
+      fluidPower: this.system.blower.fluidTorque * this.system.omega,
+    };
+  }
+}
