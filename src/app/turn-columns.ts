@@ -1,5 +1,5 @@
 import type { GasTrace, SolvedPoint } from '../sim/index.ts';
-import { TURN, bar, deg } from '../sim/units.ts';
+import { TURN, deg } from '../sim/units.ts';
 
 /** How many samples of a result's traces lie in the first turn, its end included. */
 export function samplesOfFirstTurn(angle: Float64Array): number {
@@ -8,26 +8,25 @@ export function samplesOfFirstTurn(angle: Float64Array): number {
   return count;
 }
 
-/** The first turn of a result's traces in the units of the page. */
+/** The first turn of a result's traces: crank angle and pressures [Pa]. */
 export interface TurnColumns {
   readonly angle_deg: Float64Array;
-  readonly plenum_bar: Float64Array;
-  readonly passages_bar: readonly Float64Array[];
-  readonly cylinders_bar: readonly Float64Array[];
-  readonly collectors_bar: readonly Float64Array[];
+  readonly plenum: Float64Array;
+  readonly passages: readonly Float64Array[];
+  readonly cylinders: readonly Float64Array[];
+  readonly collectors: readonly Float64Array[];
   readonly count: number;
 }
 
 export function turnColumns({ traces }: SolvedPoint): TurnColumns {
   const count = samplesOfFirstTurn(traces.angle);
-  const pressure_bar = (trace: GasTrace): Float64Array =>
-    trace.pressure.subarray(0, count).map((p) => p / bar);
+  const pressure = (trace: GasTrace): Float64Array => trace.pressure.subarray(0, count);
   return {
     angle_deg: traces.angle.subarray(0, count).map((angle) => angle / deg),
-    plenum_bar: pressure_bar(traces.plenum),
-    passages_bar: traces.passages.map(pressure_bar),
-    cylinders_bar: traces.cylinders.map(pressure_bar),
-    collectors_bar: traces.collectors.map(pressure_bar),
+    plenum: pressure(traces.plenum),
+    passages: traces.passages.map(pressure),
+    cylinders: traces.cylinders.map(pressure),
+    collectors: traces.collectors.map(pressure),
     count,
   };
 }

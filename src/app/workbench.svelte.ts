@@ -3,6 +3,7 @@ import { rpm } from '../sim/units.ts';
 import type { SimClient } from '../workers/sim-client.ts';
 import { Crank } from './crank.svelte.ts';
 import { DesignStore } from './design-store.svelte.ts';
+import { Pin } from './pin/pin.svelte.ts';
 import { PointRun } from './point-run.svelte.ts';
 import { presets } from './presets.ts';
 import type { Bench } from './presets.ts';
@@ -11,8 +12,10 @@ import type { Draft } from './sheets/draft.ts';
 import { noMemory } from './sheets/memory.ts';
 import type { Memory } from './sheets/memory.ts';
 import { OpenSheet } from './sheets/open-sheet.svelte.ts';
+import type { ShownUnits } from './units/shown-units.ts';
 import { sweepSpeeds } from './speeds.ts';
 import { SweepRun } from './sweep-run.svelte.ts';
+import { UnitChoice } from './units/unit-choice.svelte.ts';
 
 const sweepPoints = 12;
 /** How long typing must pause before the range is asked for anew. */
@@ -33,6 +36,8 @@ export class Workbench {
   readonly crank = new Crank();
   readonly point: PointRun;
   readonly sweep: SweepRun;
+  readonly pin: Pin;
+  readonly unitChoice = new UnitChoice();
 
   readonly #memory: Memory;
   #sweepTimer = 0;
@@ -42,6 +47,7 @@ export class Workbench {
   constructor(client: SimClient, memory: Memory = noMemory) {
     this.point = new PointRun(client);
     this.sweep = new SweepRun(client);
+    this.pin = new Pin(this.sweep);
     this.#memory = memory;
     this.store = new DesignStore((before, opened) => this.#changed(before, opened), memory.last);
     this.store.kept = memory.works;
@@ -64,6 +70,22 @@ export class Workbench {
   /** What is shown leaves out something typed, or the range is about to be worked out anew. */
   get behind(): boolean {
     return this.point.held || this.sweep.stale;
+  }
+
+  /** The units that figures are shown in. */
+  get units(): ShownUnits {
+    return this.unitChoice.shown;
+  }
+
+  /** Only a settled answer to what stands can be pinned. */
+  get canPin(): boolean {
+    return this.point.state === 'solved' && !this.point.stale && !this.sweep.stale;
+  }
+
+  pinThis(): void {
+    const { bench, speed_rpm, throttle } = this;
+    const { result } = this.point;
+    if (this.canPin && result !== null) this.pin.take({ bench, speed_rpm, throttle, point: result });
   }
 
   get presetId(): string | null {
@@ -144,6 +166,7 @@ export class Workbench {
 
   #askSweep(): void {
     clearTimeout(this.#sweepTimer);
+    this.pin.freeze();
     const { throttle } = this;
     const speeds = sweepSpeeds(this.bench.engine.wanted, sweepPoints);
     this.sweep.ask(

@@ -23,6 +23,10 @@ export function figure(value: number | null, digits = 3): string {
   return minus(format(`.${digits}r`)(value));
 }
 
+/** A count or a speed to the nearest whole number, however large. */
+export const whole = (value: number): string =>
+  Number.isFinite(value) ? minus(grouped(format('.0f')(value))) : missing;
+
 /** A share as a whole percentage: `7 %`. */
 export const percent = (share: number): string =>
   Number.isFinite(share) ? `${minus(format('.0f')(100 * share))}${THIN}%` : missing;

@@ -1,25 +1,26 @@
 import type { TableColumn, TableFoot } from '../../charts/chart-types.ts';
 import { figure } from '../../charts/format.ts';
 import type { SolvedPoint } from '../../sim/index.ts';
-import { bar, cc, celsiusFromKelvin, deg, gram, mm2 } from '../../sim/units.ts';
+import { bar, deg } from '../../sim/units.ts';
 import type { Phrase } from '../headline.ts';
 import { samplesOfFirstTurn } from '../turn-columns.ts';
+import type { ShownUnits } from '../units/shown-units.ts';
 import { spreadOf } from './spread.ts';
 import { figured, plain, shareText } from './words.ts';
 
-/** One cylinder over the first turn of the period. */
+/** One cylinder over the first turn of the period, in base SI but for angle and purity. */
 export interface BreathingColumns {
   readonly angle_deg: Float64Array;
-  readonly exhaustArea_mm2: Float64Array;
-  readonly transferArea_mm2: Float64Array;
-  readonly cylinder_bar: Float64Array;
-  readonly passage_bar: Float64Array;
-  readonly collector_bar: Float64Array;
+  readonly exhaustArea: Float64Array;
+  readonly transferArea: Float64Array;
+  readonly cylinder: Float64Array;
+  readonly passage: Float64Array;
+  readonly collector: Float64Array;
   /** Into the cylinder, and out of it to the collector; negative where it flows back. */
-  readonly transfer_gPerS: Float64Array;
-  readonly exhaust_gPerS: Float64Array;
+  readonly transferFlow: Float64Array;
+  readonly exhaustFlow: Float64Array;
   readonly purity_percent: Float64Array;
-  readonly volume_cc: Float64Array;
+  readonly volume: Float64Array;
 }
 
 export function breathingColumns(
@@ -28,59 +29,88 @@ export function breathingColumns(
   collectorIndex: number,
 ): BreathingColumns {
   const count = samplesOfFirstTurn(traces.angle);
-  const part = (column: Float64Array, unit: number): Float64Array =>
-    column.subarray(0, count).map((value) => value / unit);
+  const part = (column: Float64Array): Float64Array => column.subarray(0, count);
   const cylinder = traces.cylinders[index]!;
   return {
-    angle_deg: part(traces.angle, deg),
-    exhaustArea_mm2: part(cylinder.exhaustArea, mm2),
-    transferArea_mm2: part(cylinder.transferArea, mm2),
-    cylinder_bar: part(cylinder.pressure, bar),
-    passage_bar: part(traces.passages[index]!.pressure, bar),
-    collector_bar: part(traces.collectors[collectorIndex]!.pressure, bar),
-    transfer_gPerS: part(cylinder.transferFlow, gram),
-    exhaust_gPerS: part(cylinder.exhaustFlow, gram),
-    purity_percent: part(cylinder.purity, 0.01),
-    volume_cc: part(cylinder.volume, cc),
+    angle_deg: part(traces.angle).map((angle) => angle / deg),
+    exhaustArea: part(cylinder.exhaustArea),
+    transferArea: part(cylinder.transferArea),
+    cylinder: part(cylinder.pressure),
+    passage: part(traces.passages[index]!.pressure),
+    collector: part(traces.collectors[collectorIndex]!.pressure),
+    transferFlow: part(cylinder.transferFlow),
+    exhaustFlow: part(cylinder.exhaustFlow),
+    purity_percent: part(cylinder.purity).map((purity) => 100 * purity),
+    volume: part(cylinder.volume),
   };
 }
 
-/** The stretch of pressure in which the windows work; the rest of the cylinder's line leaves the chart at the top. */
-export function windowPressures_bar({ passage_bar, collector_bar }: BreathingColumns): [number, number] {
-  const low = Math.min(...passage_bar, ...collector_bar);
-  const high = Math.max(...passage_bar, ...collector_bar);
-  return [low - 0.35 * (high - low) - 0.02, high + 0.9 * (high - low) + 0.04];
+/** The stretch of pressure in which the windows work [Pa]; the rest of the cylinder's line leaves the chart at the top. */
+export function windowPressures({
+  passage,
+  collector,
+}: Pick<BreathingColumns, 'passage' | 'collector'>): [number, number] {
+  const low = Math.min(...passage, ...collector);
+  const high = Math.max(...passage, ...collector);
+  return [low - 0.35 * (high - low) - 0.02 * bar, high + 0.9 * (high - low) + 0.04 * bar];
 }
 
 /** Figures cylinder by cylinder, and under them how far they spread. */
 export function cylinderTable(
   { cylinders }: SolvedPoint,
   labels: readonly string[],
+  units: ShownUnits,
 ): { columns: TableColumn[]; foot: TableFoot[] } {
   const pick = (of: (cylinder: SolvedPoint['cylinders'][number]) => number): number[] => cylinders.map(of);
-  const figures: { heading: string; values: number[]; digits: number }[] = [
-    { heading: 'delivered, × swept', values: pick((c) => c.deliveryRatio), digits: 3 },
-    { heading: 'kept, × swept', values: pick((c) => c.chargingEfficiency), digits: 3 },
-    { heading: 'kept of delivered, %', values: pick((c) => 100 * c.trappingEfficiency), digits: 3 },
-    { heading: 'purity, %', values: pick((c) => 100 * c.purity), digits: 3 },
-    { heading: 'imep, bar', values: pick((c) => c.imep / bar), digits: 3 },
-    { heading: 'peak, bar', values: pick((c) => c.peakPressure / bar), digits: 3 },
-    { heading: 'peak after own TDC, °', values: pick((c) => c.peakPressureAngle / deg), digits: 3 },
+  const figures: { heading: string; values: number[]; digits: number; term: string }[] = [
+    { heading: 'delivered, × swept', values: pick((c) => c.deliveryRatio), digits: 3, term: 'deliveryRatio' },
     {
-      heading: 'exhaust, °C',
-      values: pick((c) => celsiusFromKelvin(c.exhaustTemperature)),
+      heading: 'kept, × swept',
+      values: pick((c) => c.chargingEfficiency),
       digits: 3,
+      term: 'chargingEfficiency',
+    },
+    {
+      heading: 'kept of delivered, %',
+      values: pick((c) => 100 * c.trappingEfficiency),
+      digits: 3,
+      term: 'trappingEfficiency',
+    },
+    { heading: 'purity, %', values: pick((c) => 100 * c.purity), digits: 3, term: 'purity' },
+    {
+      heading: units.heading('imep', 'pressure'),
+      values: pick((c) => units.number('pressure', c.imep)),
+      digits: 3,
+      term: 'imep',
+    },
+    {
+      heading: units.heading('peak', 'pressure'),
+      values: pick((c) => units.number('pressure', c.peakPressure)),
+      digits: 3,
+      term: 'peakPressure',
+    },
+    {
+      heading: 'peak after own TDC, °',
+      values: pick((c) => c.peakPressureAngle / deg),
+      digits: 3,
+      term: 'peakPressureAngle',
+    },
+    {
+      heading: units.heading('exhaust', 'temperature'),
+      values: pick((c) => units.number('temperature', c.exhaustTemperature)),
+      digits: 3,
+      term: 'exhaustTemperature',
     },
   ];
   const spreads = figures.map(({ values }) => spreadOf(values));
   const several = cylinders.length > 1;
-  // A range over a mean says nothing of angles and degrees Celsius, whose zero is a convention.
+  // A range over a mean says nothing of angles and degrees of temperature, whose zero is a convention.
   const relative = (i: number): boolean => i < 6;
   return {
     columns: [
       { heading: 'cylinder', values: labels },
       ...figures,
-      { heading: 'misfire', values: cylinders.map((c) => (c.misfire ? 'expected' : 'no')) },
+      { heading: 'misfire', values: cylinders.map((c) => (c.misfire ? 'expected' : 'no')), term: 'misfire' },
     ],
     foot: several
       ? [

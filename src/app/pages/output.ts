@@ -1,22 +1,26 @@
-import type { Flow } from '../../charts/flow-layout.ts';
 import { figure } from '../../charts/format.ts';
+import type { Flow } from '../../charts/flow-layout.ts';
 import { withOil } from '../../sim/gas/blend.ts';
 import { FUELS } from '../../sim/gas/fuels.ts';
 import type { Engine, EngineFigures, EnergyBalance, PointResult, SolvedPoint } from '../../sim/index.ts';
-import { TURN, bar, gramPerKWh, hp, kW, litre, rpm } from '../../sim/units.ts';
+import { TURN, rpm } from '../../sim/units.ts';
 import type { Phrase } from '../headline.ts';
+import type { ShownUnits } from '../units/shown-units.ts';
 import { overSpeed, speeds_rpm } from './over-speed.ts';
 import { figured, plain, shareText } from './words.ts';
 
+/** What the Output page draws and lists over speed. */
 export interface OutputColumns {
   readonly speed_rpm: readonly number[];
-  readonly power_kW: readonly number[];
-  readonly power_hp: readonly number[];
+  /** [W], [N m], [Pa] */
+  readonly power: readonly number[];
   readonly torque: readonly number[];
-  readonly bmep_bar: readonly number[];
-  readonly fuel_gPerKWh: readonly number[];
-  readonly fuel_lPerH: readonly number[];
-  readonly fmep_bar: readonly number[];
+  readonly bmep: readonly number[];
+  /** Over brake power [kg/J]; by volume [m^3/s]. */
+  readonly bsfc: readonly number[];
+  readonly fuelFlow: readonly number[];
+  /** [Pa] */
+  readonly fmep: readonly number[];
   readonly frictionShare_percent: readonly number[];
   readonly blowerShare_percent: readonly number[];
 }
@@ -26,8 +30,6 @@ export function liquidDensity({ fuel, oilShare }: Engine['charge']): number {
   const known = FUELS[fuel];
   return known ? withOil(known, oilShare).liquidDensity : NaN;
 }
-
-const litresPerHour = (fuelFlow: number, density: number): number => ((fuelFlow / density) * 3600) / litre;
 
 /** Share of the indicated work [-]; NaN where the gas does no work. */
 const frictionShare = ({ fmep, imep }: EngineFigures): number => (imep > 0 ? fmep / imep : NaN);
@@ -39,23 +41,22 @@ export function outputColumns(points: readonly PointResult[], charge: Engine['ch
   const column = (pick: (point: SolvedPoint) => number | null): number[] => overSpeed(points, pick);
   return {
     speed_rpm: speeds_rpm(points),
-    power_kW: column(({ engine }) => engine.brakePower / kW),
-    power_hp: column(({ engine }) => engine.brakePower / hp),
+    power: column(({ engine }) => engine.brakePower),
     torque: column(({ engine }) => engine.torque),
-    bmep_bar: column(({ engine }) => engine.bmep / bar),
-    fuel_gPerKWh: column(({ engine }) => (engine.bsfc === null ? null : engine.bsfc / gramPerKWh)),
-    fuel_lPerH: column(({ engine }) => litresPerHour(engine.fuelFlow, density)),
-    fmep_bar: column(({ engine }) => engine.fmep / bar),
+    bmep: column(({ engine }) => engine.bmep),
+    bsfc: column(({ engine }) => engine.bsfc),
+    fuelFlow: column(({ engine }) => engine.fuelFlow / density),
+    fmep: column(({ engine }) => engine.fmep),
     frictionShare_percent: column(({ engine }) => 100 * frictionShare(engine)),
     blowerShare_percent: column((point) => 100 * blowerShare(point)),
   };
 }
 
-/** Where the fuel's energy goes [kW]; what comes in besides is negative. */
-export function energyFlows(balance: EnergyBalance): { source: Flow; flows: Flow[] } {
+/** Where the fuel's energy goes, in the reader's unit of power; what comes in besides is negative. */
+export function energyFlows(balance: EnergyBalance, units: ShownUnits): { source: Flow; flows: Flow[] } {
   const flow = (label: string, power: number, colour: string): Flow => ({
     label,
-    value: power / kW,
+    value: units.number('power', power),
     colour: `var(--${colour})`,
   });
   return {
@@ -73,21 +74,30 @@ export function energyFlows(balance: EnergyBalance): { source: Flow; flows: Flow
 }
 
 const rpmText = (speed: number): string => `${Math.round(speed / rpm)} rpm`;
-const powerTexts = (power: number): string => `${figure(power / kW, 3)} kW (${figure(power / hp, 3)} hp)`;
+
+/** `600 g of fuel per kWh` */
+function fuelForWork(bsfc: number, units: ShownUnits): string {
+  const [mass, work] = units.symbol('consumption').split('/') as [string, string];
+  return `${figure(units.number('consumption', bsfc))} ${mass} of fuel per ${work.replace(/[()]/g, '')}`;
+}
 
 /** Power here, what it costs in fuel, and the most of the range. */
-export function outputSentence(here: SolvedPoint, range: readonly PointResult[]): Phrase[] {
+export function outputSentence(
+  here: SolvedPoint,
+  range: readonly PointResult[],
+  units: ShownUnits,
+): Phrase[] {
   const { brakePower, bsfc, balance } = here.engine;
   if (bsfc === null) {
     return [
       plain(`At ${rpmText(here.speed)} the engine gives nothing: it must be driven with `),
-      figured(powerTexts(-brakePower)),
+      figured(units.both('power', -brakePower)),
       plain('.'),
     ];
   }
   const phrases = [
-    figured(powerTexts(brakePower)),
-    plain(` at ${rpmText(here.speed)}, for ${figure(bsfc / gramPerKWh, 3)} g of fuel per kWh: `),
+    figured(units.both('power', brakePower)),
+    plain(` at ${rpmText(here.speed)}, for ${fuelForWork(bsfc, units)}: `),
     figured(`${shareText(balance.brake / balance.fuel)} of its energy reaches the shaft`),
     plain('.'),
   ];
@@ -100,7 +110,7 @@ export function outputSentence(here: SolvedPoint, range: readonly PointResult[])
       plain(
         most.speed === here.speed
           ? ' No other speed worked out gives more.'
-          : ` The most is ${figure(most.engine.brakePower / kW, 3)} kW, at ${rpmText(most.speed)}.`,
+          : ` The most is ${units.text('power', most.engine.brakePower)}, at ${rpmText(most.speed)}.`,
       ),
     );
   }
@@ -108,14 +118,14 @@ export function outputSentence(here: SolvedPoint, range: readonly PointResult[])
 }
 
 /** Friction and the blower against the work of the gas; fuel by the hour. */
-export function outputDetail(point: SolvedPoint, charge: Engine['charge']): string {
+export function outputDetail(point: SolvedPoint, charge: Engine['charge'], units: ShownUnits): string {
   const { engine } = point;
-  const hourly = `${figure(litresPerHour(engine.fuelFlow, liquidDensity(charge)), 3)} litres of fuel an hour.`;
+  const hourly = `${units.text('fuel flow', engine.fuelFlow / liquidDensity(charge))} of fuel.`;
   const friction = frictionShare(engine);
   const blower = blowerShare(point);
   if (!Number.isFinite(friction) || !Number.isFinite(blower)) return inHour(hourly);
   return (
-    `Of the work of the gas friction takes ${shareText(friction)} (${figure(engine.fmep / bar, 2)} bar) and the blower ${shareText(blower)}. ` +
+    `Of the work of the gas friction takes ${shareText(friction)} (${units.text('pressure', engine.fmep, 2)}) and the blower ${shareText(blower)}. ` +
     inHour(hourly)
   );
 }

@@ -2,8 +2,9 @@ import { figure } from '../../charts/format.ts';
 import type { EngineGeometry } from '../../sim/geometry/cylinder-geometry.ts';
 import { firingOrder } from '../../sim/geometry/firing-order.ts';
 import type { GasFigures, SolvedPoint } from '../../sim/index.ts';
-import { TURN, bar, deg, mbar } from '../../sim/units.ts';
+import { TURN, deg } from '../../sim/units.ts';
 import type { Phrase } from '../headline.ts';
+import type { ShownUnits } from '../units/shown-units.ts';
 import { samplesOfFirstTurn } from '../turn-columns.ts';
 import { capital, countWord, figured, plain } from './words.ts';
 
@@ -111,23 +112,24 @@ export function torqueColumns({ traces, engine, blower, speed }: SolvedPoint): T
   };
 }
 
+/** How far a pressure swings over the period [Pa]. */
 export interface Ripple {
   readonly name: string;
-  readonly mean_bar: number;
-  readonly min_bar: number;
-  readonly max_bar: number;
-  /** Highest less lowest over the period. */
-  readonly swing_mbar: number;
+  readonly mean: number;
+  readonly least: number;
+  readonly most: number;
+  /** Highest less lowest. */
+  readonly swing: number;
 }
 
 /** How far the pressure of each common volume swings. */
 export function ripples({ inletBox, plenum, collectors }: SolvedPoint): Ripple[] {
   const ripple = (name: string, { meanPressure, minPressure, maxPressure }: GasFigures): Ripple => ({
     name,
-    mean_bar: meanPressure / bar,
-    min_bar: minPressure / bar,
-    max_bar: maxPressure / bar,
-    swing_mbar: (maxPressure - minPressure) / mbar,
+    mean: meanPressure,
+    least: minPressure,
+    most: maxPressure,
+    swing: maxPressure - minPressure,
   });
   return [
     ripple('inlet box', inletBox),
@@ -143,7 +145,7 @@ const gapText = (low: number, high: number): string => {
   if (high - low < 0.05) return `${figure(low, 3)}° apart`;
   // One more figure where whole degrees would read as even.
   return round(low) === round(high)
-    ? `${low.toFixed(1)} to ${high.toFixed(1)}° apart`
+    ? `${figure(low, 4)} to ${figure(high, 4)}° apart`
     : `${round(low)} to ${round(high)}° apart`;
 };
 
@@ -152,6 +154,7 @@ export function pulsesSentence(
   { gaps, even_deg, least_deg, most_deg }: Firing,
   fires: boolean,
   torque: TorqueColumns | null,
+  units: ShownUnits,
 ): Phrase[] {
   const count = gaps.length;
   const what = fires ? (count === 1 ? 'fire' : 'fires') : count === 1 ? 'compression' : 'compressions';
@@ -170,7 +173,9 @@ export function pulsesSentence(
   } else {
     phrases.push(
       plain('; torque swings between '),
-      figured(`${figure(torque.least, 2)} and ${figure(torque.peak, 2)} N m`),
+      figured(
+        `${figure(units.number('torque', torque.least), 2)} and ${units.text('torque', torque.peak, 2)}`,
+      ),
       plain(': the crank must be driven.'),
     );
   }

@@ -32,7 +32,3 @@ export const shareText = (share: number): string => {
   const text = figure(100 * share, 2);
   return `${Number.isFinite(share) && Math.abs(share) >= 0.995 ? figure(100 * share, 3) : text}\u202f%`;
 };
-
-/** A power in the unit in which it reads well: W below one kilowatt. */
-export const powerText = (power: number): string =>
-  Math.abs(power) < 1000 ? `${figure(power, 3)} W` : `${figure(power / 1000, 3)} kW`;

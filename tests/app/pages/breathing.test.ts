@@ -3,10 +3,10 @@ import {
   breathingColumns,
   breathingSentence,
   cylinderTable,
-  windowPressures_bar,
+  windowPressures,
 } from '../../../src/app/pages/breathing.ts';
 import type { SolvedPoint } from '../../../src/sim/index.ts';
-import { geometry, labels, lovage } from './solved.ts';
+import { geometry, labels, lovage, metric, workshop } from './solved.ts';
 
 const read = (point: SolvedPoint, names = labels): string =>
   breathingSentence(point, names)
@@ -44,9 +44,9 @@ describe('breathingColumns', () => {
   it('shows the volume between clearance and clearance + swept, and closed windows at own top dead centre', () => {
     const columns = breathingColumns(lovage(), 0, 0);
     const { clearanceVolume, sweptVolume } = geometry.cylinders[0]!;
-    expect(Math.min(...columns.volume_cc)).toBeCloseTo(clearanceVolume * 1e6, 2);
-    expect(Math.max(...columns.volume_cc)).toBeCloseTo((clearanceVolume + sweptVolume) * 1e6, 2);
-    expect([columns.exhaustArea_mm2[0], columns.transferArea_mm2[0]]).toEqual([0, 0]);
+    expect(Math.min(...columns.volume)).toBeCloseTo(clearanceVolume, 8);
+    expect(Math.max(...columns.volume)).toBeCloseTo(clearanceVolume + sweptVolume, 8);
+    expect([columns.exhaustArea[0], columns.transferArea[0]]).toEqual([0, 0]);
     expect([columns.angle_deg[0], columns.angle_deg.at(-1)]).toEqual([0, expect.closeTo(360, 6)]);
   });
 
@@ -57,24 +57,31 @@ describe('breathingColumns', () => {
   });
 });
 
-describe('windowPressures_bar', () => {
+describe('windowPressures', () => {
   it('takes in all of passage and collector with room to spare', () => {
     const columns = breathingColumns(lovage(), 0, 0);
-    const [low, high] = windowPressures_bar(columns);
-    expect(low).toBeLessThan(Math.min(...columns.collector_bar));
-    expect(high).toBeGreaterThan(Math.max(...columns.passage_bar));
+    const [low, high] = windowPressures(columns);
+    expect(low).toBeLessThan(Math.min(...columns.collector));
+    expect(high).toBeGreaterThan(Math.max(...columns.passage));
   });
 });
 
 describe('cylinderTable', () => {
   it('has a row for each cylinder and a spread under every figure', () => {
-    const { columns, foot } = cylinderTable(lovage(), labels);
+    const { columns, foot } = cylinderTable(lovage(), labels, metric);
     expect(columns.every(({ values }) => values.length === 7)).toBe(true);
     expect(foot.map(({ label }) => label)).toEqual(['mean', 'range / mean', 'standard deviation']);
     for (const { cells } of foot) expect(cells.length).toBe(columns.length - 1);
   });
 
+  it('heads its columns with the reader’s units, and gives figures in them', () => {
+    const peak = (units: typeof metric) =>
+      cylinderTable(lovage(), labels, units).columns.find(({ heading }) => heading.startsWith('peak, '))!;
+    expect([peak(metric).heading, peak(workshop).heading]).toEqual(['peak, bar', 'peak, psi']);
+    expect((peak(workshop).values[0] as number) / (peak(metric).values[0] as number)).toBeCloseTo(14.5038, 4);
+  });
+
   it('shows no spread of one cylinder', () => {
-    expect(cylinderTable(keeping(0.5), ['1']).foot).toEqual([]);
+    expect(cylinderTable(keeping(0.5), ['1'], metric).foot).toEqual([]);
   });
 });

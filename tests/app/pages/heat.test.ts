@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { heatColumns, heatDetail, heatSentence, heatTable } from '../../../src/app/pages/heat.ts';
 import type { SolvedPoint } from '../../../src/sim/index.ts';
-import { engine, labels, lovage } from './solved.ts';
+import { engine, labels, lovage, metric } from './solved.ts';
 
 const read = (point: SolvedPoint): string =>
-  heatSentence(point, labels)
+  heatSentence(point, labels, metric)
     .map(({ text }) => text)
     .join('');
 const heating = (...crowns: number[]): SolvedPoint => ({
@@ -43,7 +43,7 @@ describe('heatDetail', () => {
       headTemperature: 443.15,
       linerTemperature: 413.15,
     };
-    expect(heatDetail(lovage(), { cylinderHeat })).toContain(
+    expect(heatDetail(lovage(), { cylinderHeat }, metric)).toContain(
       'given here, not worked out: crowns 250 °C, heads 170 °C, liners 140 °C',
     );
   });
@@ -51,15 +51,15 @@ describe('heatDetail', () => {
   it('gives no share of a fuel that is not there', () => {
     const { engine: figures } = lovage();
     const without = { ...lovage(), engine: { ...figures, balance: { ...figures.balance, fuel: 0 } } };
-    expect(heatDetail(without, engine)).not.toContain('energy in the fuel');
+    expect(heatDetail(without, engine, metric)).not.toContain('energy in the fuel');
   });
 });
 
 describe('heatTable', () => {
   it('adds all seven cylinders up in its last line', () => {
-    const { columns, foot } = heatTable(lovage(), labels);
+    const { columns, foot } = heatTable(lovage(), labels, metric);
     expect(columns[0]!.values.length).toBe(7);
     expect(foot[0]!.cells.length).toBe(columns.length - 1);
-    expect(heatTable(heating(90), ['1']).foot).toEqual([]);
+    expect(heatTable(heating(90), ['1'], metric).foot).toEqual([]);
   });
 });

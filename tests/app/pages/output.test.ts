@@ -6,12 +6,12 @@ import {
   outputDetail,
   outputSentence,
 } from '../../../src/app/pages/output.ts';
-import type { SolvedPoint } from '../../../src/sim/index.ts';
+import type { PointResult, SolvedPoint } from '../../../src/sim/index.ts';
 import { gramPerKWh, kW, rpm } from '../../../src/sim/units.ts';
-import { engine, lovage, unsolvedPoint } from './solved.ts';
+import { engine, lovage, metric, unsolvedPoint, workshop } from './solved.ts';
 
-const read = (...args: Parameters<typeof outputSentence>): string =>
-  outputSentence(...args)
+const read = (here: SolvedPoint, range: readonly PointResult[], units = metric): string =>
+  outputSentence(here, range, units)
     .map(({ text }) => text)
     .join('');
 const giving = (speed_rpm: number, power: number): SolvedPoint => ({
@@ -27,7 +27,7 @@ const giving = (speed_rpm: number, power: number): SolvedPoint => ({
 
 describe('energyFlows', () => {
   it('splits all of the fuel’s energy: what leaves adds up to what comes in, to a thousandth', () => {
-    const { source, flows } = energyFlows(lovage().engine.balance);
+    const { source, flows } = energyFlows(lovage().engine.balance, metric);
     const sum = flows.reduce((total, { value }) => total + value, 0);
     expect(sum / source.value).toBeCloseTo(1, 3);
   });
@@ -35,19 +35,20 @@ describe('energyFlows', () => {
 
 describe('outputColumns', () => {
   it('leaves a gap in g/kWh where there is no power, and keeps l/h', () => {
-    const { fuel_gPerKWh, fuel_lPerH } = outputColumns([giving(500, -300)], engine.charge);
-    expect(fuel_gPerKWh[0]).toBeNaN();
-    expect(fuel_lPerH[0]).toBeGreaterThan(0);
+    const { bsfc, fuelFlow } = outputColumns([giving(500, -300)], engine.charge);
+    expect(bsfc[0]).toBeNaN();
+    expect(fuelFlow[0]).toBeGreaterThan(0);
   });
 
   it('leaves a gap at a speed without an answer', () => {
-    expect(outputColumns([unsolvedPoint(3000 * rpm)], engine.charge).power_kW[0]).toBeNaN();
+    expect(outputColumns([unsolvedPoint(3000 * rpm)], engine.charge).power[0]).toBeNaN();
   });
 
   it('counts 10 g/s of a fuel of 720 kg/m³ as 50 l/h', () => {
     const density = liquidDensity(engine.charge);
     const point = { ...lovage(), engine: { ...lovage().engine, fuelFlow: (10e-3 * density) / 720 } };
-    expect(outputColumns([point], engine.charge).fuel_lPerH[0]).toBeCloseTo(50, 9);
+    const [flow] = outputColumns([point], engine.charge).fuelFlow;
+    expect(metric.number('fuel flow', flow!)).toBeCloseTo(50, 9);
   });
 });
 
@@ -55,6 +56,12 @@ describe('outputSentence', () => {
   it('gives power, fuel and the share that reaches the shaft: 20 of 100 kW is 20 %', () => {
     expect(read(giving(6000, 20 * kW), [])).toBe(
       '20.0 kW (26.8 hp) at 6000 rpm, for 600 g of fuel per kWh: 20\u202f% of its energy reaches the shaft.',
+    );
+  });
+
+  it('speaks in the reader’s units: 20 kW and 600 g/kWh are 26.8 hp and 0.986 lb per hp h', () => {
+    expect(read(giving(6000, 20 * kW), [], workshop)).toMatch(
+      /^26\.8 hp \(20\.0 kW\) at 6000 rpm, for 0\.986 lb of fuel per hp h: /,
     );
   });
 
@@ -74,9 +81,7 @@ describe('outputSentence', () => {
 describe('outputDetail', () => {
   it('leaves out shares of a work that the gas does not do', () => {
     const motored = { ...lovage(), engine: { ...lovage().engine, imep: -1e4 } };
-    expect(outputDetail(motored, engine.charge)).toMatch(
-      /^It burns or loses [\d.]+ litres of fuel an hour\.$/,
-    );
-    expect(outputDetail(lovage(), engine.charge)).toMatch(/friction takes [\d.]+\u202f%/);
+    expect(outputDetail(motored, engine.charge, metric)).toMatch(/^It burns or loses [\d.]+ l\/h of fuel\.$/);
+    expect(outputDetail(lovage(), engine.charge, metric)).toMatch(/friction takes [\d.]+\u202f%/);
   });
 });

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { dialRings, firing, pulsesSentence, ripples, torqueColumns } from '../../../src/app/pages/pulses.ts';
+import type { Firing, TorqueColumns } from '../../../src/app/pages/pulses.ts';
 import { cylinderLabels } from '../../../src/app/cylinder-labels.ts';
 import { toEngine } from '../../../src/design/to-engine.ts';
 import { buildGeometry } from '../../../src/sim/geometry/build-geometry.ts';
 import { preset, sound } from '../../design/designs.ts';
-import { geometry, labels, lovage } from './solved.ts';
+import { geometry, labels, lovage, metric } from './solved.ts';
 
-const read = (...args: Parameters<typeof pulsesSentence>): string =>
-  pulsesSentence(...args)
+const read = (order: Firing, fires: boolean, torque: TorqueColumns | null): string =>
+  pulsesSentence(order, fires, torque, metric)
     .map(({ text }) => text)
     .join('');
 const order = firing(geometry.cylinders, labels);
@@ -75,10 +76,10 @@ describe('ripples', () => {
   it('names inlet box, plenum and the one collector, each with its mean between its ends', () => {
     const rows = ripples(lovage());
     expect(rows.map(({ name }) => name)).toEqual(['inlet box', 'plenum', 'collector']);
-    for (const { min_bar, mean_bar, max_bar, swing_mbar } of rows) {
-      expect(min_bar).toBeLessThan(mean_bar);
-      expect(mean_bar).toBeLessThan(max_bar);
-      expect(swing_mbar).toBeCloseTo(1000 * (max_bar - min_bar), 6);
+    for (const { least, mean, most, swing } of rows) {
+      expect(least).toBeLessThan(mean);
+      expect(mean).toBeLessThan(most);
+      expect(swing).toBeCloseTo(most - least, 6);
     }
   });
 });

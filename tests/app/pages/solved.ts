@@ -1,9 +1,13 @@
 import { cylinderLabels } from '../../../src/app/cylinder-labels.ts';
+import { UNIT_SETS } from '../../../src/app/units/shown-units.ts';
+import type { ShownUnits } from '../../../src/app/units/shown-units.ts';
 import { toEngine } from '../../../src/design/to-engine.ts';
 import { buildGeometry } from '../../../src/sim/geometry/build-geometry.ts';
 import type { SolvedPoint } from '../../../src/sim/index.ts';
 import { preset, sound } from '../../design/designs.ts';
 import { solveAt, solved } from '../../helpers/engines.ts';
+
+export const [metric, , workshop] = UNIT_SETS as [ShownUnits, ShownUnits, ShownUnits];
 
 /** Lovage 7 as it stands on the page when it opens. */
 export const engine = toEngine(preset('lovage-7'));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countWord, powerText, shareText } from '../../../src/app/pages/words.ts';
+import { countWord, shareText } from '../../../src/app/pages/words.ts';
 
 describe('shareText', () => {
   it('keeps two figures, so that 0.07 % does not read as nothing, and no more than whole percents near all', () => {
@@ -14,12 +14,6 @@ describe('shareText', () => {
 
   it('reads as missing for NaN', () => {
     expect(shareText(NaN)).toBe('–\u202f%');
-  });
-});
-
-describe('powerText', () => {
-  it('changes from watts to kilowatts at 1000 W', () => {
-    expect([642, 1306, -3000].map(powerText)).toEqual(['642 W', '1.31 kW', '−3.00 kW']);
   });
 });
 

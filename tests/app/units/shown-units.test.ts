@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { UNIT_SETS } from '../../../src/app/units/shown-units.ts';
+import type { Measure } from '../../../src/app/units/shown-units.ts';
+import { toSi } from '../../../src/design/unit-table.ts';
+
+const [metric, metricHp, workshop] = UNIT_SETS as [
+  (typeof UNIT_SETS)[0],
+  (typeof UNIT_SETS)[0],
+  (typeof UNIT_SETS)[0],
+];
+
+describe('ShownUnits', () => {
+  it('shows 1 bar as 14.5 psi, 1 kW as 1.34 hp, 20 °C as 68 °F, 1 N m as 0.738 lb ft in the workshop', () => {
+    expect(workshop.text('pressure', 1e5)).toBe('14.5 psi');
+    expect(workshop.text('power', 1000)).toBe('1.34 hp');
+    expect(workshop.text('temperature', 293.15)).toBe('68.0 °F');
+    expect(workshop.text('torque', 1)).toBe('0.738 lb ft');
+  });
+
+  it('puts the unit that people also know beside it, each way round', () => {
+    expect(metric.both('power', 20e3)).toBe('20.0 kW (26.8 hp)');
+    expect(metricHp.both('power', 20e3)).toBe('26.8 hp (20.0 kW)');
+    expect(workshop.both('pressure', 1e5)).toBe('14.5 psi (1.00 bar)');
+    expect(metric.both('torque', 30)).toBe('30.0 N m');
+  });
+
+  it('takes W for kW below one kilowatt, and hp as they are', () => {
+    expect([642, -999, 1306].map((power) => metric.text('power', power))).toEqual([
+      '642 W',
+      '−999 W',
+      '1.31 kW',
+    ]);
+    expect(metricHp.text('power', 642)).toBe('0.861 hp');
+  });
+
+  it('turns whole columns as it turns single figures, and leaves gaps as gaps', () => {
+    const column = workshop.column('temperature', [273.15, null, 373.15]);
+    expect([...column]).toEqual([expect.closeTo(32, 9), NaN, expect.closeTo(212, 9)]);
+  });
+
+  it('comes back to the same base value in every set and measure', () => {
+    const measures: Measure[] = [
+      'length',
+      'pressure',
+      'heat',
+      'temperature',
+      'consumption',
+      'fuel flow',
+      'speed',
+    ];
+    for (const set of UNIT_SETS)
+      for (const measure of measures)
+        expect(toSi(set.number(measure, 321.5), set.unit(measure)) / 321.5).toBeCloseTo(1, 12);
+  });
+});
