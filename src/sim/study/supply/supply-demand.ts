@@ -2,11 +2,11 @@ import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import type { SolvedStart } from '../../cycle/solve.ts';
 import { solve } from '../../cycle/solve.ts';
-import { AIR_INDEX } from '../../gas/mixture.ts';
 import type { Outcome } from '../../outcome.ts';
 import { failure, success } from '../../outcome.ts';
 import type { SolvedPoint, Traces } from '../../results/point-result.ts';
-import { TURN, rpm } from '../../units.ts';
+import { rpm } from '../../units.ts';
+import { referenceAirFlow } from '../air/air-figures.ts';
 import { stepwiseRoot } from '../stepwise-root.ts';
 import { doing } from '../study-step.ts';
 import type { Study } from '../study-step.ts';
@@ -82,11 +82,7 @@ export function* supplyDemand(
   const atCycle = blower.at(cycle.plenum.meanPressure);
   const blownBack = atCycle ? cycle.plenum.meanTemperature - atCycle.temperature : 0;
   const purity = timeMean(cycle.traces.angle, cycle.traces.plenum.purity);
-  const referenceFlow =
-    (((ambient.pressure * model.geometry.sweptVolume) /
-      (model.set.gasConstants[AIR_INDEX]! * ambient.temperature)) *
-      point.speed) /
-    TURN;
+  const referenceFlow = referenceAirFlow(model, point.speed);
 
   const centre = cycle.plenum.meanPressure;
   const exhaust =

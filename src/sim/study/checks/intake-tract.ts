@@ -1,0 +1,59 @@
+import type { Model } from '../../cycle/model.ts';
+import { throttleArea } from '../../exchange/throttle-area.ts';
+import { AIR } from '../../gas/air.ts';
+import { specificHeat } from '../../gas/polynomial.ts';
+import type { SolvedPoint } from '../../results/point-result.ts';
+
+/** What the carburettor sees. */
+export interface IntakeTract {
+  /** Ambient less the pressure behind the throttle, mean and largest [Pa]. */
+  readonly depression: number;
+  readonly greatestDepression: number;
+  /** Air speed in the narrowest open area, isentropic at the mean depression, and mean over the bore [m/s]. */
+  readonly throatSpeed: number;
+  readonly boreSpeed: number;
+  /** Open area of the throttle, its coefficient not counted [m^2]. */
+  readonly openArea: number;
+  /** Everything that mixture wets before it reaches the cylinders: inlet box, plenum, passages [m^3]. */
+  readonly wettedVolume: number;
+}
+
+/**
+ * Depression and air speed at the carburettor, from a solved point.
+ *
+ *   throat speed = sqrt(2 cp T (1 - (p/p_a)^((g-1)/g))),   bore speed = mdot / (rho_a A_bore)
+ *
+ * p behind the throttle, mean [Pa]; no pressure is recovered behind it in this model, so p is the throat's.
+ *
+ * Valid: subsonic; a venturi ahead of the throttle recovers some, and then its own depression is larger than this.
+ * Source: isentropic expansion from rest.
+ */
+export function intakeTract(model: Model, point: SolvedPoint): IntakeTract {
+  const { engine } = model;
+  const { ambient, intake } = engine;
+  const cp = specificHeat(AIR, ambient.temperature);
+  const k = AIR.gasConstant / cp;
+  const ratio = Math.min(1, point.inletBox.meanPressure / ambient.pressure);
+  const density = ambient.pressure / (AIR.gasConstant * ambient.temperature);
+  const boreArea = (Math.PI / 4) * intake.throttle.bore ** 2;
+  return {
+    depression: ambient.pressure - point.inletBox.meanPressure,
+    greatestDepression: ambient.pressure - point.inletBox.minPressure,
+    throatSpeed: Math.sqrt(2 * cp * ambient.temperature * (1 - ratio ** k)),
+    boreSpeed: point.engine.airFlow / (density * boreArea),
+    openArea: throttleArea(intake.throttle, point.throttle),
+    wettedVolume:
+      intake.boxVolume + engine.plenum.volume + model.geometry.cylinders.length * engine.passages.volume,
+  };
+}
+
+/**
+ * Oil that the mixture carries through the engine [m^3/s].
+ *
+ *   V_oil = share mdot_fuel / rho_fuel
+ *
+ * Fuel flow counts oil with the fuel [kg/s], its share is by volume [-], density that of fuel with oil [kg/m^3].
+ * None of it passes the crankcase of a blown engine: its bearings need a supply of their own.
+ */
+export const oilFlow = ({ engine, mixture }: Model, point: SolvedPoint): number =>
+  (engine.charge.oilShare * point.engine.fuelFlow) / mixture.fuel.liquidDensity;
