@@ -1,17 +1,43 @@
-/** One line of the table: a piece of work, timed, and how good its answer is. */
+import type { Cores } from './core/cores.ts';
+import type { Measured } from './measure.ts';
+
+/** One line of the table. What is null was not asked. */
 export interface Row {
   readonly work: string;
-  /** Does it once; what comes back only keeps it from being optimised away. */
-  readonly run: () => unknown;
-  /** How many pieces `run` does: the time shown is that of one [-]. */
-  readonly pieces: number;
-  readonly unit: 'ms' | 'us';
-  /** Steps of one period's mesh and periods until it repeated; sums over the points of a sweep. Null where not asked. */
+  /** With its unit. */
+  readonly median: string;
+  /** What is aimed at, with its unit; empty where nothing is. */
+  readonly aim: string;
+  /** Between the quartiles of the runs, as a share of the median [-]. */
+  readonly spread: number | null;
+  /** Relative, largest of the figures in figures.ts, against a far finer solution. */
+  readonly error: number | null;
+  /** Steps of a period's mesh and periods until it repeated; sums over the points of a sweep. */
   readonly steps: number | null;
   readonly cycles: number | null;
-  /** Relative, against a finer solution; null where there is nothing to be wrong. */
-  readonly error: number | null;
+  /** Time over that of the baseline. */
+  readonly ratio: number | null;
 }
 
-/** Rows of one file, made ready: whatever is not to be timed is done here. */
-export type Bench = () => readonly Row[];
+/** A group of rows, each worked out when it is asked for. */
+export type Rows = (cores: Cores) => AsyncIterable<Row>;
+
+export const NOTHING: Row = {
+  work: '',
+  median: '',
+  aim: '',
+  spread: null,
+  error: null,
+  steps: null,
+  cycles: null,
+  ratio: null,
+};
+
+export const ms = (seconds: number): string => `${(1e3 * seconds).toFixed(1)} ms`;
+export const times = (factor: number): string => `${factor.toFixed(2)} x`;
+
+export const timed = ({ median, spread, ratio }: Measured): Pick<Row, 'median' | 'spread' | 'ratio'> => ({
+  median: ms(median),
+  spread,
+  ratio,
+});

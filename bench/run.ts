@@ -1,54 +1,45 @@
 /**
- * Times the hot paths and prints a table. `npm run bench`, or `npm run bench -- sweep` for the rows of one file.
- * Times depend on the machine and on what else it does: compare rows of one run, and runs on one machine.
+ * Times the hot paths beside the baseline and prints one table. `npm run bench` prints what is aimed at, `npm run bench -- sweep study` only
+ * these groups, `npm run bench -- --keep COMMIT` makes another commit the baseline.
  */
-import { measure } from './measure.ts';
-import { onePoint } from './one-point.bench.ts';
-import type { Bench, Row } from './row.ts';
-import { sizes } from './sizes.bench.ts';
-import { step } from './step.bench.ts';
-import { sweep } from './sweep.bench.ts';
+import { loadCores } from './core/cores.ts';
+import { keep } from './core/keep.ts';
+import type { Rows } from './row.ts';
+import { accuracy } from './rows/accuracy.ts';
+import { points } from './rows/points.ts';
+import { restarts } from './rows/restarts.ts';
+import { step } from './rows/step.ts';
+import { sweep } from './rows/sweep.ts';
+import { tableHead, tableLine } from './table.ts';
 
-const RUNS = 7;
-const BENCHES: Readonly<Record<string, Bench>> = { 'one-point': onePoint, sizes, step, sweep };
+/** What `npm run bench` prints by itself. */
+const AIMED: Readonly<Record<string, Rows>> = { points, restarts, sweep };
+/** What it prints when it is asked for. */
+const OTHERS: Readonly<Record<string, Rows>> = { accuracy, step };
+const GROUPS = { ...AIMED, ...OTHERS };
 
-const asked = process.argv.slice(2);
-const unknown = asked.filter((name) => !Object.hasOwn(BENCHES, name));
-if (unknown.length > 0) {
-  console.error(`no bench ${unknown.join(', ')}; there are ${Object.keys(BENCHES).join(', ')}`);
-  process.exit(2);
-}
-
-const COLUMNS = [42, 13, 8, 7, 8, 9] as const;
-const line = (cells: readonly string[]): string =>
-  cells.map((cell, i) => (i === 0 ? cell.padEnd(COLUMNS[i]) : cell.padStart(COLUMNS[i]))).join('');
-
-function print(row: Row): number {
-  const { median, spread } = measure(row.run, RUNS);
-  const each = median / row.pieces;
-  const time = row.unit === 'ms' ? `${(each * 1e3).toFixed(1)} ms` : `${(each * 1e6).toFixed(2)} us`;
+async function main(argv: readonly string[]): Promise<number> {
+  if (argv[0] === '--keep') {
+    console.log(await keep(argv[1] ?? 'HEAD'));
+    return 0;
+  }
+  const unknown = argv.filter((name) => !Object.hasOwn(GROUPS, name));
+  if (unknown.length > 0) {
+    console.error(
+      `there is no group ${unknown.join(', ')}; allowed: ${Object.keys(GROUPS).join(', ')}, or --keep COMMIT`,
+    );
+    return 2;
+  }
+  const cores = await loadCores();
+  const { present, baseline } = cores;
   console.log(
-    line([
-      row.work,
-      time,
-      `±${(50 * spread).toFixed(0)} %`,
-      row.steps === null ? '-' : String(row.steps),
-      row.cycles === null ? '-' : String(row.cycles),
-      row.error === null ? '-' : row.error.toExponential(1),
-    ]),
+    `Medians after warm-up, Node.js ${process.version}. State ${present.core.commit}; ratio: its time over that of ${baseline.core.commit}, in turns.`,
   );
-  return each;
+  console.log(tableHead());
+  for (const name of argv.length > 0 ? argv : Object.keys(AIMED)) {
+    for await (const row of GROUPS[name](cores)) console.log(tableLine(row));
+  }
+  return 0;
 }
 
-console.log(`Median of ${RUNS} runs after warm-up, Node.js ${process.version}. Steps of one period's mesh.`);
-console.log(line(['work', 'time', 'spread', 'steps', 'cycles', 'error']));
-const times = new Map<string, number>();
-for (const [name, bench] of Object.entries(BENCHES)) {
-  if (asked.length > 0 && !asked.includes(name)) continue;
-  for (const row of bench()) times.set(row.work, print(row));
-}
-
-const small = times.get('Lovage 7, 6000 rpm, cold');
-const large = times.get('Angelica 14, 6000 rpm, cold');
-if (small !== undefined && large !== undefined)
-  console.log(line(['Angelica 14 / Lovage 7', `${(large / small).toFixed(2)}x`]));
+process.exitCode = await main(process.argv.slice(2));

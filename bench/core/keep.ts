@@ -1,31 +1,38 @@
-import { execFileSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, rmSync, statSync, symlinkSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { ROOT, atCommit } from './at-commit.ts';
 import { bundle, stateOf } from './bundle.ts';
 
-const root = join(import.meta.dirname, '../..');
-export const BASELINE_FOLDER = join(root, 'bench/baseline');
+export const BASELINE_FOLDER = join(ROOT, 'bench/baseline');
 
 /**
- * Keeps the core of a commit as the baseline that later times are paired with: checks it out beside this tree, puts the
- * present bench/core into it and bundles that. One baseline is kept at a time.
+ * Keeps the core of a commit and its presets as the baseline that later times are paired with: puts the present bench/core
+ * into that commit and bundles it. One baseline is kept at a time.
+ *
+ * @returns in words, what was made
  */
-export async function keep(commit: string): Promise<string> {
-  const folder = mkdtempSync(join(tmpdir(), 'umbel-baseline-'));
-  const git = (...args: string[]) =>
-    execFileSync('git', args, { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] });
-  git('worktree', 'add', '--detach', folder, commit);
-  try {
-    symlinkSync(join(root, 'node_modules'), join(folder, 'node_modules'));
+export const keep = (commit: string): Promise<string> =>
+  atCommit(commit, async (folder) => {
     const state = stateOf(folder);
-    cpSync(join(root, 'bench/core'), join(folder, 'bench/core'), { recursive: true });
+    cpSync(join(ROOT, 'bench/core'), join(folder, 'bench/core'), { recursive: true });
+    for (const old of readdirSync(BASELINE_FOLDER)) rmSync(join(BASELINE_FOLDER, old));
     const made = await bundle(folder, BASELINE_FOLDER, state, state);
-    for (const old of readdirSync(BASELINE_FOLDER)) {
-      if (old.endsWith('.mjs') && old !== `${state}.mjs`) rmSync(join(BASELINE_FOLDER, old));
-    }
+    writeFileSync(
+      join(BASELINE_FOLDER, 'presets.json'),
+      JSON.stringify(readPresets(join(folder, 'presets'))),
+    );
     return `${made}, ${(statSync(made).size / 1000).toFixed(0)} kB`;
-  } finally {
-    git('worktree', 'remove', '--force', folder);
-  }
-}
+  });
+
+/** Texts of design files by name, such as `lovage-7`. */
+export type Presets = Readonly<Record<string, string>>;
+
+export const readPresets = (folder: string): Presets =>
+  Object.fromEntries(
+    readdirSync(folder)
+      .filter((file) => file.endsWith('.json'))
+      .map((file) => [
+        file.replace(/\.json$/, ''),
+        JSON.stringify(JSON.parse(readFileSync(join(folder, file), 'utf8'))),
+      ]),
+  );

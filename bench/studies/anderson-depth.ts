@@ -12,7 +12,7 @@ import { CycleSystem } from '../../src/sim/cycle/system.ts';
 import type { Model } from '../../src/sim/index.ts';
 import { Anderson } from '../../src/sim/numerics/anderson.ts';
 import { rpm } from '../../src/sim/units.ts';
-import { modelOf } from '../engines.ts';
+import { modelOf } from './engines.ts';
 
 const DEPTHS = [0, 2, 4, 6, 8, 12];
 const SPEEDS_RPM = [250, 1500, 6000, 9500];

@@ -4,8 +4,8 @@
  */
 import type { RosenbrockW } from '../../src/sim/numerics/rosenbrock-w.ts';
 import { ros2, ros34pw2 } from '../../src/sim/numerics/rosenbrock-w.ts';
-import { finer, largestDifference } from '../error.ts';
-import { modelOf, solveAt } from '../engines.ts';
+import { finer, largestDifference } from './error.ts';
+import { modelOf, solveAt } from './engines.ts';
 
 const SPEEDS_RPM = [250, 1500, 6000];
 const withoutDrift = (method: RosenbrockW): RosenbrockW => ({

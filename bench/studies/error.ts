@@ -1,8 +1,8 @@
-import type { Model } from '../src/sim/index.ts';
-import { stepMethod } from '../src/sim/cycle/step-method.ts';
-import { ros34pw2 } from '../src/sim/numerics/rosenbrock-w.ts';
-import type { SolvedPoint } from '../src/sim/results/point-result.ts';
-import { rpm } from '../src/sim/units.ts';
+import type { Model } from '../../src/sim/index.ts';
+import { stepMethod } from '../../src/sim/cycle/step-method.ts';
+import { ros34pw2 } from '../../src/sim/numerics/rosenbrock-w.ts';
+import type { SolvedPoint } from '../../src/sim/results/point-result.ts';
+import { rpm } from '../../src/sim/units.ts';
 import { solveAt } from './engines.ts';
 
 /** The figures that a step may not move. */

@@ -1,10 +1,10 @@
-import { loadDesign } from '../src/cli/load-design.ts';
-import { toEngine } from '../src/design/to-engine.ts';
-import type { Engine, Model, SolveOptions, Solution } from '../src/sim/index.ts';
-import { buildModel, solveToEnd } from '../src/sim/index.ts';
-import type { Outcome } from '../src/sim/outcome.ts';
-import type { SolvedPoint } from '../src/sim/results/point-result.ts';
-import { rpm } from '../src/sim/units.ts';
+import { loadDesign } from '../../src/cli/load-design.ts';
+import { toEngine } from '../../src/design/to-engine.ts';
+import type { Engine, Model, SolveOptions, Solution } from '../../src/sim/index.ts';
+import { buildModel, solveToEnd } from '../../src/sim/index.ts';
+import type { Outcome } from '../../src/sim/outcome.ts';
+import type { SolvedPoint } from '../../src/sim/results/point-result.ts';
+import { rpm } from '../../src/sim/units.ts';
 
 /** What must be there: a bench without its preset is a bug. */
 function sure<T>(outcome: Outcome<T>): T {

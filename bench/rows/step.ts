@@ -1,11 +1,13 @@
-import { largestChange, weigh } from '../src/sim/cycle/period-map.ts';
-import { Period } from '../src/sim/cycle/period.ts';
-import { buildSchedule } from '../src/sim/cycle/schedule.ts';
-import { stepMethod } from '../src/sim/cycle/step-method.ts';
-import { CycleSystem } from '../src/sim/cycle/system.ts';
-import { rpm } from '../src/sim/units.ts';
-import { modelOf, solveAt } from './engines.ts';
-import type { Bench } from './row.ts';
+import { largestChange, weigh } from '../../src/sim/cycle/period-map.ts';
+import { Period } from '../../src/sim/cycle/period.ts';
+import { buildSchedule } from '../../src/sim/cycle/schedule.ts';
+import { stepMethod } from '../../src/sim/cycle/step-method.ts';
+import { CycleSystem } from '../../src/sim/cycle/system.ts';
+import { rpm } from '../../src/sim/units.ts';
+import { measure } from '../measure.ts';
+import { NOTHING } from '../row.ts';
+import type { Row, Rows } from '../row.ts';
+import { modelOf, solveAt } from '../studies/engines.ts';
 
 const SPEED_RPM = 6000;
 
@@ -13,7 +15,7 @@ const SPEED_RPM = 6000;
  * The two innermost pieces at the periodic state of Lovage 7: the right-hand side, over the states of one period, and a step,
  * over the steps of its mesh. The step's error is what the whole period ends with, against every step cut into eight.
  */
-export const step: Bench = () => {
+export const step: Rows = async function* () {
   const model = modelOf('lovage-7');
   const point = { speed: SPEED_RPM * rpm, throttle: 1 };
   const { next } = solveAt(model, SPEED_RPM);
@@ -49,28 +51,18 @@ export const step: Bench = () => {
   weigh(system, weights);
 
   const rates = new Float64Array(system.size);
-  return [
-    {
-      work: `one right-hand side, ${method.name} at ${SPEED_RPM} rpm`,
-      run: () => {
-        for (let i = 0; i < states.length; i++) system.rates(angles[i], states[i], rates, false);
-      },
-      pieces: states.length,
-      unit: 'us',
-      steps: null,
-      cycles: null,
-      error: null,
-    },
-    {
-      work: `one step, ${method.name} at ${SPEED_RPM} rpm`,
-      run: () => followed(1),
-      pieces: steps,
-      unit: 'us',
-      steps,
-      cycles: null,
-      error: largestChange(coarse, fine, weights),
-    },
-  ];
+  const each = async (work: string, run: () => void): Promise<Row> => {
+    const { median, spread } = await measure(run, null, 9);
+    return { ...NOTHING, work, median: `${((1e6 * median) / steps).toFixed(2)} us`, spread };
+  };
+  yield await each(`one right-hand side, ${method.name} at ${SPEED_RPM} rpm`, () => {
+    for (let i = 0; i < states.length; i++) system.rates(angles[i], states[i], rates, false);
+  });
+  yield {
+    ...(await each(`one step, ${method.name} at ${SPEED_RPM} rpm`, () => void followed(1))),
+    steps,
+    error: largestChange(coarse, fine, weights),
+  };
 };
 
 /** The state that the gas was unpacked from: m_k = m x_k, U = m h - p V. */
