@@ -6,7 +6,7 @@ import { failure, success } from '../sim/outcome.ts';
 import type { Fault, Outcome } from '../sim/outcome.ts';
 import { rpm } from '../sim/units.ts';
 
-/** Those that answer at once about one design; batch reads its own arguments. */
+/** Those that answer at once about one design; studies and batch read their own arguments. */
 export const COMMANDS = ['point', 'sweep', 'geometry', 'check'] as const;
 export type Command = (typeof COMMANDS)[number];
 
@@ -54,7 +54,9 @@ export function readArguments(argv: readonly string[]): Outcome<Request | 'help'
   const command = COMMANDS.find((each) => each === name);
   if (!command) {
     const what = name === undefined ? 'no command is given' : `there is no command “${name}”`;
-    return failure([{ path: '', message: `${what}; allowed: ${COMMANDS.join(', ')}, batch` }]);
+    return failure([
+      { path: '', message: `${what}; allowed: ${COMMANDS.join(', ')}, air, match, rotors, batch` },
+    ]);
   }
   const faults: Fault[] = [];
   const take = <T>(outcome: Outcome<T>, otherwise: T): T => {
@@ -71,26 +73,29 @@ export function readArguments(argv: readonly string[]): Outcome<Request | 'help'
   }
   if (values.json && values.csv) faults.push({ path: '--csv', message: 'give either --json or --csv' });
   const changes = (values.set ?? []).map((text) => take(readChange(text), { path: '', text: '' }));
-  const speeds = TAKES[command].includes('speed') ? take(readSpeeds(command, values.speed), []) : [];
+  const speeds = TAKES[command].includes('speed')
+    ? take(readSpeeds(command === 'point' ? 'one' : 'range', values.speed), [])
+    : [];
   const throttle = take(readThrottle(values.throttle), 1);
   if (faults.length > 0) return failure(faults);
   const format = values.json ? 'json' : values.csv ? 'csv' : 'report';
   return success({ command, file: file!, changes, format, speeds, throttle });
 }
 
-function readChange(text: string): Outcome<{ path: string; text: string }> {
+export function readChange(text: string): Outcome<{ path: string; text: string }> {
   const at = text.indexOf('=');
   if (at < 1)
     return failure([{ path: '--set', message: `“${text}” is not path=value, as cylinder.bore=42mm` }]);
   return success({ path: text.slice(0, at).trim(), text: text.slice(at + 1) });
 }
 
-function readSpeeds(command: Command, text: string | undefined): Outcome<readonly number[]> {
+/** One speed, or rising ones from : to : step [rad/s]. */
+export function readSpeeds(many: 'one' | 'range', text: string | undefined): Outcome<readonly number[]> {
   const refuse = (message: string) => failure([{ path: '--speed', message }]);
-  const form = command === 'point' ? 'one speed, as 6000' : 'from:to:step, as 1000:9000:500';
+  const form = many === 'one' ? 'one speed, as 6000' : 'from:to:step, as 1000:9000:500';
   if (text === undefined) return refuse(`missing; give ${form}`);
   const parts = text.split(':');
-  if (parts.length !== (command === 'point' ? 1 : 3)) return refuse(`is “${text}”; give ${form}`);
+  if (parts.length !== (many === 'one' ? 1 : 3)) return refuse(`is “${text}”; give ${form}`);
   const read = parts.map((part) => parseQuantity(part, UNIT_OF_SUFFIX.rpm));
   const wrong = read.flatMap((each) => (each.ok ? [] : each.faults));
   if (wrong.length > 0) return failure(wrong.map(({ message }) => ({ path: '--speed', message })));
@@ -106,7 +111,7 @@ function readSpeeds(command: Command, text: string | undefined): Outcome<readonl
       return refuse(`is ${shown(speed)}; allowed ${shown(MIN_SPEED)} to ${shown(MAX_SPEED)}`);
     }
   }
-  if (command === 'point') return success([from]);
+  if (many === 'one') return success([from]);
   if (!(step > 0)) return refuse(`the step is ${shown(step)}; allowed above 0`);
   if (to < from) return refuse(`runs from ${shown(from)} down to ${shown(to)}; give the lower speed first`);
   const count = Math.floor((to - from) / step + 1e-6) + 1;
@@ -114,7 +119,8 @@ function readSpeeds(command: Command, text: string | undefined): Outcome<readonl
   return success(Array.from({ length: count }, (_, i) => from + i * step));
 }
 
-function readThrottle(text: string | undefined): Outcome<number> {
+/** @returns 1 where nothing is typed */
+export function readThrottle(text: string | undefined): Outcome<number> {
   if (text === undefined) return success(1);
   const read = parseQuantity(text, PLAIN);
   if (!read.ok) return failure(read.faults.map(({ message }) => ({ path: '--throttle', message })));

@@ -9,6 +9,13 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       strokes, dead centres and port timing of every cylinder
   umbel check FILE [--set path=value …]
       says everything that is wrong with a design file, and what is unusual
+  umbel air FILE [--speed 1000:9000:500] [--throttle 80%] [--humidity 60%] [--set path=value …] [--json]
+      is the blower big enough, what limits it, does boost stay in; cranking is always among the speeds
+  umbel match FILE --target deliveryRatio=1.2 --speed 6000 [--vary blower.driveRatio …] [--throttle 80%] [--json]
+      what would close the gap: each thing solved by itself, with its cost, or why it cannot. Targets: deliveryRatio,
+      chargingEfficiency, plenumPressure (above ambient, as 0.3bar)
+  umbel rotors FILE [--speed 9000] [--svg OUT] [--dxf OUT] [--set path=value …] [--json]
+      rotors before metal: mesh, displacement, leaks, ripple, inertia, growth by heat; drawn in true size
   umbel batch STUDY.jsonl [--jobs N] [--shard 3/8] [--out FILE]
       many designs, one in each line, answered line by line in STUDY.answers.jsonl; run again after a break, it goes on.
       N threads, by default one fewer than there are cores; a shard is one part of so many: docs/batch.md

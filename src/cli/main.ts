@@ -1,5 +1,6 @@
 import { runBatch } from './batch/run-batch.ts';
 import { run } from './run.ts';
+import { isStudy, runStudy } from './studies/run-study.ts';
 
 const streams = {
   out: (text: string) => void process.stdout.write(text),
@@ -7,4 +8,11 @@ const streams = {
 };
 const argv = process.argv.slice(2);
 
-process.exitCode = argv[0] === 'batch' ? await runBatch(argv.slice(1), streams) : run(argv, streams);
+const [name, ...rest] = argv;
+
+process.exitCode =
+  name === 'batch'
+    ? await runBatch(rest, streams)
+    : isStudy(name)
+      ? runStudy(argv, streams)
+      : run(argv, streams);

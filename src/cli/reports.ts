@@ -8,7 +8,7 @@ import { table } from './table.ts';
 
 const fixed = (value: number, digits: number): string => value.toFixed(digits).replace('-', '−');
 const share = (value: number): string => `${fixed(value / percent, 1)} %`;
-const CAUTION =
+export const CAUTION =
   'An estimate without pressure waves, jets or hot spots. A plenum of mixture can explode: relief valve and flame arrester;\n' +
   'contain what rotates. Local rules and licensed or experienced practice come first.';
 

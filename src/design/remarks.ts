@@ -1,3 +1,4 @@
+import { gearWarnings } from '../sim/blower/gear-train.ts';
 import type { Fault } from '../sim/outcome.ts';
 import { FIELDS, showValue } from './fields.ts';
 import type { Field } from './fields.ts';
@@ -7,13 +8,23 @@ import type { Design } from './schema/design.ts';
 
 /** Values that are allowed but lie outside what sound designs have: worth a second look, no more. */
 export function remarks(design: Design): readonly Fault[] {
-  return FIELDS.flatMap((field) =>
+  const ofFields = FIELDS.flatMap((field) =>
     placesOf(design, field.path).flatMap(({ steps, value }) => {
       const message = typeof value === 'number' ? remark(field, value) : null;
       return message === null ? [] : [{ path: writePath(steps), message }];
     }),
   );
+  return [...ofFields, ...gearRemarks(design)];
 }
+
+const gearRemarks = ({ blower }: Design): readonly Fault[] =>
+  gearWarnings(
+    blower.gears.map(({ driver, driven, efficiency }) => ({
+      driverTeeth: driver,
+      drivenTeeth: driven,
+      efficiency,
+    })),
+  ).map(({ stage, message }) => ({ path: `blower.gears[${stage}]`, message }));
 
 /** What is unusual about a value of a field, in the field's own unit; null where nothing is. */
 export function remark(field: Field, value: number): string | null {

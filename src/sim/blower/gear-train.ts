@@ -40,3 +40,33 @@ export const trainEfficiency = (stages: readonly GearStage[]): number =>
  */
 export const periodTurns = (ratio: Fraction, lobes: number): number =>
   ratio.denominator / greatestCommonDivisor(2 * lobes * ratio.numerator, ratio.denominator);
+
+/** Fewest teeth, and greatest ratio of one pair either way, that gears for such drives are made with. Typical. */
+const FEWEST_TEETH = 8;
+const GREATEST_RATIO = 6;
+
+/** A gear pair that will be hard to find or to cut: which stage, counted from 0, and why. */
+export interface GearWarning {
+  readonly stage: number;
+  readonly message: string;
+}
+
+/** Pairs with fewer than 8 teeth on a wheel, or of a ratio above 6 in one step: allowed, but hardly to be had. */
+export const gearWarnings = (stages: readonly GearStage[]): readonly GearWarning[] =>
+  stages.flatMap(({ driverTeeth, drivenTeeth }, stage) => {
+    const warnings: GearWarning[] = [];
+    const fewest = Math.min(driverTeeth, drivenTeeth);
+    const ratio = Math.max(driverTeeth, drivenTeeth) / fewest;
+    const pair = `the pair ${driverTeeth} : ${drivenTeeth}`;
+    if (fewest < FEWEST_TEETH)
+      warnings.push({
+        stage,
+        message: `${pair} has a wheel of ${fewest} teeth; below ${FEWEST_TEETH} the roots are undercut and such gears hardly to be had`,
+      });
+    if (ratio > GREATEST_RATIO)
+      warnings.push({
+        stage,
+        message: `${pair} steps by ${ratio.toFixed(2)} at once; above ${GREATEST_RATIO} take two steps`,
+      });
+    return warnings;
+  });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { GearStage } from '../../../src/sim/engine.ts';
-import { gearRatio, periodTurns, trainEfficiency } from '../../../src/sim/blower/gear-train.ts';
+import { gearRatio, gearWarnings, periodTurns, trainEfficiency } from '../../../src/sim/blower/gear-train.ts';
 
 const stage = (driverTeeth: number, drivenTeeth: number, efficiency = 0.98): GearStage => ({
   driverTeeth,
@@ -53,5 +53,15 @@ describe('trainEfficiency', () => {
   it('multiplies: 0.98 twice is 0.9604, none is 1', () => {
     expect(trainEfficiency([stage(40, 20), stage(20, 20)])).toBeCloseTo(0.9604, 12);
     expect(trainEfficiency([])).toBe(1);
+  });
+});
+
+describe('gearWarnings', () => {
+  it('names a pair with a wheel of fewer than 8 teeth, and a step above 6, and leaves 8 teeth and exactly 6 alone', () => {
+    expect(gearWarnings([stage(48, 8), stage(20, 20)])).toEqual([]);
+    const [few, steep] = gearWarnings([stage(20, 20), stage(7, 49)]);
+    expect(few).toMatchObject({ stage: 1 });
+    expect(few!.message).toContain('a wheel of 7 teeth');
+    expect(steep!.message).toContain('steps by 7.00 at once');
   });
 });

@@ -42,15 +42,17 @@ export function gapLoss(heated: HeatedRotors): RotorGaps {
 }
 
 /**
- * Temperatures of rotors and casing from what the model knows [K]: rotors have no way out for heat but the gas and run as hot as
- * what leaves them; the casing stands half way between that and the air around it.
+ * Temperatures of rotors and casing from what the model knows [K]: rotors have no way out for heat but the gas and run as hot as the
+ * hottest of it, be it what they send on or what stands in the plenum behind the clearances; the casing stands half way between
+ * that and the air around it.
  *
- * Valid: a rule for an estimate on the careful side; typical.
+ * Valid: a rule for an estimate, typical; wet mixture keeps rotors cool, dry running and heat soaking in after a stop do not.
  */
-export const blowerTemperatures = (
+export function blowerTemperatures(
   outletTemperature: number,
+  plenumTemperature: number,
   ambientTemperature: number,
-): { rotor: number; casing: number } => ({
-  rotor: outletTemperature,
-  casing: (outletTemperature + ambientTemperature) / 2,
-});
+): { rotor: number; casing: number } {
+  const rotor = Math.max(outletTemperature, plenumTemperature);
+  return { rotor, casing: (rotor + ambientTemperature) / 2 };
+}

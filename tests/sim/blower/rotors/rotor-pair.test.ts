@@ -97,7 +97,8 @@ describe('gapLoss', () => {
     expect(steel.mesh).toBeLessThan(0);
   });
 
-  it('takes the rotors as hot as what leaves them and the casing half way to the air', () => {
-    expect(blowerTemperatures(360, 300)).toEqual({ rotor: 360, casing: 330 });
+  it('takes the rotors as hot as the hottest gas beside them and the casing half way to the air', () => {
+    expect(blowerTemperatures(360, 340, 300)).toEqual({ rotor: 360, casing: 330 });
+    expect(blowerTemperatures(320, 340, 300)).toEqual({ rotor: 340, casing: 320 });
   });
 });

@@ -16,7 +16,11 @@ export interface HeatEstimate {
 
 /** Growth of a blower's rotors at the temperatures that the model finds at an operating point. */
 export function heatEstimate(blower: Blower, ambientTemperature: number, point: SolvedPoint): HeatEstimate {
-  const { rotor, casing } = blowerTemperatures(point.blower.outletTemperature, ambientTemperature);
+  const { rotor, casing } = blowerTemperatures(
+    point.blower.outletTemperature,
+    point.plenum.meanTemperature,
+    ambientTemperature,
+  );
   const { length, centreDistance, material, casingMaterial } = blower.rotors;
   return {
     speed: point.speed,
@@ -72,6 +76,6 @@ function heatNotes({ rotors }: Blower, heat: HeatEstimate | null): string[] {
   const { tip, mesh, end } = heat.loss;
   return [
     `${warning} Estimate at ${Math.round(heat.speed / rpm)} rpm of the crank, rotors (${rotors.material}) at ${celsius(heat.rotorTemperature)} °C, casing (${rotors.casingMaterial}) at ${celsius(heat.casingTemperature)} °C:`,
-    `from 20 °C on, tips ${change(tip)}, mesh ${change(mesh)}, ends ${change(end)}; so cold gaps of tips ${cold(gaps.tip, tip)}, mesh ${cold(gaps.mesh, mesh)}, ends ${cold(gaps.end, end)} (bearing play and bending not counted).`,
+    `from 20 °C on, tips ${change(tip)}, mesh ${change(mesh)}, ends ${change(end)}; so cold gaps of tips ${cold(gaps.tip, tip)}, mesh ${cold(gaps.mesh, mesh)}, ends ${cold(gaps.end, end)} (bearing play, bending, dry running and heat soaking in after a stop not counted).`,
   ];
 }

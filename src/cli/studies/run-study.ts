@@ -1,0 +1,25 @@
+import { HELP } from '../help.ts';
+import { SOLVED } from '../streams.ts';
+import type { Streams } from '../streams.ts';
+import { runAir } from './run-air.ts';
+import { runMatch } from './run-match.ts';
+import { runRotors } from './run-rotors.ts';
+
+const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Streams) => number>> = {
+  air: runAir,
+  match: runMatch,
+  rotors: runRotors,
+};
+
+export const isStudy = (name: string | undefined): name is string =>
+  name !== undefined && Object.hasOwn(STUDIES, name);
+
+/** Runs a study from its command line, its name first; returns the exit code. */
+export function runStudy(argv: readonly string[], streams: Streams): number {
+  const [name, ...rest] = argv;
+  if (rest.includes('--help') || rest.includes('-h')) {
+    streams.out(HELP);
+    return SOLVED;
+  }
+  return STUDIES[name!]!(rest, streams);
+}
