@@ -4,7 +4,8 @@ import type { Attachment } from 'svelte/attachments';
 export function placeBeside(popover: HTMLElement, opener: Element): void {
   const from = opener.getBoundingClientRect();
   const { offsetWidth: width, offsetHeight: height } = popover;
-  const left = Math.max(8, Math.min(from.right - width, innerWidth - width - 8));
+  const fits = from.left + width <= innerWidth - 8;
+  const left = Math.max(8, fits ? from.left : Math.min(from.right, innerWidth - 8) - width);
   const below = from.bottom + 4;
   const top = below + height > innerHeight - 8 && from.top - height - 4 > 8 ? from.top - height - 4 : below;
   popover.style.inset = `${top}px auto auto ${left}px`;

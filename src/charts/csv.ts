@@ -11,7 +11,7 @@ const cell = (value: number | string | null | undefined): string => {
 export function csv(columns: readonly TableColumn[]): string {
   const rowCount = Math.max(0, ...columns.map(({ values }) => values.length));
   const rows = Array.from({ length: rowCount }, (_, row) => columns.map(({ values }) => cell(values[row])));
-  return [columns.map(({ heading }) => quoted(heading)), ...rows]
+  return [columns.map(({ heading }) => quoted(heading.replaceAll('\u00a0', ' '))), ...rows]
     .map((row) => `${row.join(',')}\r\n`)
     .join('');
 }

@@ -73,7 +73,7 @@ describe('a field', () => {
   it.each([
     ['-3', 'Bore is −3 mm; allowed 15 to 150 mm'],
     ['abc', '“abc” does not begin with a number; allowed 15 to 150 mm'],
-    ['9e9', 'Bore is 9000000000 mm; allowed 15 to 150 mm'],
+    ['9e9', 'Bore is 9\u202f×\u202f10⁹ mm; allowed 15 to 150 mm'],
   ])('keeps the last result, marked as such, for a bore of “%s”, and says: %s', async (text, message) => {
     const before = await detail();
     await openPart('Cylinder');

@@ -44,8 +44,9 @@ export class ShownUnits {
     return this.#units[measure];
   }
 
+  /** As it is written; its parts stay together. */
   symbol(measure: Measure): string {
-    return this.#units[measure].symbol;
+    return unbroken(this.#units[measure]);
   }
 
   /** From base SI. */
@@ -108,8 +109,9 @@ const MEASURE_OF: Partial<Record<Dimension, Measure>> = {
 
 const watt = unitNamed('W');
 const kilowatt = unitNamed('kW');
+const unbroken = ({ symbol }: Unit): string => symbol.replaceAll(' ', '\u00a0');
 const written = (value: number, unit: Unit, digits: number): string =>
-  `${figure(fromSi(value, unit), digits)} ${unit.symbol}`;
+  `${figure(fromSi(value, unit), digits)} ${unbroken(unit)}`;
 
 const metric: Symbols = {
   length: 'mm',

@@ -61,7 +61,7 @@ describe('outputSentence', () => {
 
   it('speaks in the reader’s units: 20 kW and 600 g/kWh are 26.8 hp and 0.986 lb per hp h', () => {
     expect(read(giving(6000, 20 * kW), [], workshop)).toMatch(
-      /^26\.8 hp \(20\.0 kW\) at 6000 rpm, for 0\.986 lb of fuel per hp h: /,
+      /^26\.8 hp \(20\.0 kW\) at 6000 rpm, for 0\.986 lb of fuel per hp\u00a0h: /,
     );
   });
 

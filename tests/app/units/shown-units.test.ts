@@ -14,14 +14,14 @@ describe('ShownUnits', () => {
     expect(workshop.text('pressure', 1e5)).toBe('14.5 psi');
     expect(workshop.text('power', 1000)).toBe('1.34 hp');
     expect(workshop.text('temperature', 293.15)).toBe('68.0 °F');
-    expect(workshop.text('torque', 1)).toBe('0.738 lb ft');
+    expect(workshop.text('torque', 1)).toBe('0.738 lb\u00a0ft');
   });
 
   it('puts the unit that people also know beside it, each way round', () => {
     expect(metric.both('power', 20e3)).toBe('20.0 kW (26.8 hp)');
     expect(metricHp.both('power', 20e3)).toBe('26.8 hp (20.0 kW)');
     expect(workshop.both('pressure', 1e5)).toBe('14.5 psi (1.00 bar)');
-    expect(metric.both('torque', 30)).toBe('30.0 N m');
+    expect(metric.both('torque', 30)).toBe('30.0 N\u00a0m');
   });
 
   it('takes W for kW below one kilowatt, and hp as they are', () => {
