@@ -6,16 +6,20 @@ import { loadCores } from './core/cores.ts';
 import { keep } from './core/keep.ts';
 import type { Rows } from './row.ts';
 import { accuracy } from './rows/accuracy.ts';
+import { heap } from './rows/heap.ts';
 import { points } from './rows/points.ts';
 import { restarts } from './rows/restarts.ts';
+import { scaling } from './rows/scaling.ts';
+import { slider } from './rows/slider.ts';
 import { step } from './rows/step.ts';
+import { study } from './rows/study.ts';
 import { sweep } from './rows/sweep.ts';
 import { tableHead, tableLine } from './table.ts';
 
 /** What `npm run bench` prints by itself. */
-const AIMED: Readonly<Record<string, Rows>> = { points, restarts, sweep };
+const AIMED: Readonly<Record<string, Rows>> = { points, restarts, sweep, study, slider, heap };
 /** What it prints when it is asked for. */
-const OTHERS: Readonly<Record<string, Rows>> = { accuracy, step };
+const OTHERS: Readonly<Record<string, Rows>> = { accuracy, scaling, step };
 const GROUPS = { ...AIMED, ...OTHERS };
 
 async function main(argv: readonly string[]): Promise<number> {
