@@ -63,7 +63,7 @@ export function engineOutline(engine: Engine, geometry: EngineGeometry): EngineO
       crankRadius + knuckleRadius + 0.2 * bore,
       ...lowestSkirt.map((skirt) => skirt + 0.42 * bore),
     ),
-    reach: Math.max(...cylinders.map((cylinder) => cylinder.deck)) + 0.22 * bore,
+    reach: Math.max(...cylinders.map((cylinder) => cylinder.deck)) + 0.34 * bore,
     blower: blowerOutline(engine.blower),
     cylinders,
   };
