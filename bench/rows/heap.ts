@@ -24,7 +24,10 @@ interface Share {
   readonly by: Map<string, number>;
 }
 
-/** What is allocated while a point is solved, collected or not: in the loop of steps and whatever it calls, and elsewhere. */
+/**
+ * What is allocated while a point is solved, collected or not: in the loop of steps and whatever it calls, for each step of the
+ * mesh (halved steps count as one), and elsewhere.
+ */
 export const heap: Rows = async function* ({ kept }) {
   const path = await bundle(ROOT, CACHE, 'readable', 'readable', true);
   const core = (await import(pathToFileURL(path).href)) as Core;
@@ -69,7 +72,7 @@ function sharesOf(head: HeapProfiler.SamplingHeapProfileNode): Record<'stepping'
   const fresh = (): Share => ({ bytes: 0, by: new Map() });
   const shares = { stepping: fresh(), elsewhere: fresh() };
   const walk = (node: HeapProfiler.SamplingHeapProfileNode, within: keyof typeof shares): void => {
-    const { functionName } = node.callFrame;
+    const functionName = node.callFrame.functionName || 'anonymous';
     const here = LOOPS.includes(functionName) ? 'stepping' : within;
     const share = shares[here];
     share.bytes += node.selfSize;
