@@ -30,8 +30,9 @@ export interface Knob {
   readonly range: (model: Model) => readonly [number, number];
   /** The model with this value, or why there is none. */
   readonly at: (model: Model, value: number) => Outcome<Model>;
-  /** Whether more of it usually means more air. */
+  /** Whether more of it means more air, and whether less of it may too. */
   readonly helpsUpwards: boolean;
+  readonly eitherWay: boolean;
   /** To what the answer is rounded [unit of the number]; null where only whole numbers count. */
   readonly grain: (model: Model) => number | null;
   /** What stands in the way at the end of the range. */
@@ -108,6 +109,7 @@ const windowKnob = (kind: 'exhaust' | 'transfer'): Knob => ({
       windows: { ...model.engine.windows, [kind]: raiseWindows(model, kind, height) },
     }),
   helpsUpwards: true,
+  eitherWay: true,
   grain: () => 0.05e-3,
   stop: 'the window’s edge is not moved by more than a third of the crank’s radius',
 });
@@ -123,6 +125,7 @@ const LIST: readonly Knob[] = [
     ],
     at: (model, ratio) => success(evenModel(model, ratio)),
     helpsUpwards: true,
+    eitherWay: false,
     grain: () => 1e-4,
     stop: 'gear pairs of more than 6 to 1 are hardly to be had',
   },
@@ -134,6 +137,7 @@ const LIST: readonly Knob[] = [
     at: ({ engine }, displacement) =>
       buildModel(scaleLength(engine, displacement / engine.blower.displacement)),
     helpsUpwards: true,
+    eitherWay: false,
     // Rotors are cut to half a millimetre of length.
     grain: ({ engine }) => (0.5e-3 * engine.blower.displacement) / engine.blower.rotors.length,
     stop: 'rotors of six times the length are no longer this blower',
@@ -145,6 +149,7 @@ const LIST: readonly Knob[] = [
     range: () => [1, 8],
     at: ({ engine }, count) => buildModel(withBlower(engine, { count })),
     helpsUpwards: true,
+    eitherWay: false,
     grain: () => null,
     stop: 'a design holds 1 to 8 blowers',
   },
@@ -158,6 +163,7 @@ const LIST: readonly Knob[] = [
     },
     at: ({ engine }, tip) => buildModel(scaleGaps(engine, tip / engine.blower.rotors.gaps.tip)),
     helpsUpwards: false,
+    eitherWay: false,
     grain: () => 0.001e-3,
     stop: 'gaps below 0.02 mm cannot be held warm',
   },
@@ -172,6 +178,7 @@ const LIST: readonly Knob[] = [
         intake: { ...engine.intake, throttle: { ...engine.intake.throttle, bore } },
       }),
     helpsUpwards: true,
+    eitherWay: false,
     grain: () => 0.1e-3,
     stop: 'a throttle of three times the bore no longer hinders the air: the limit lies elsewhere',
   },
@@ -184,6 +191,7 @@ const LIST: readonly Knob[] = [
     range: ({ engine }) => [engine.plenum.volume / 10, engine.plenum.volume * 10],
     at: ({ engine }, volume) => buildModel({ ...engine, plenum: { ...engine.plenum, volume } }),
     helpsUpwards: true,
+    eitherWay: true,
     grain: () => 1e-6,
     stop: 'the plenum evens pulses and makes no air',
   },

@@ -165,7 +165,8 @@ class KnobSearch {
   private *bracket(): Study<readonly [Tried, Tried] | null> {
     const [low, high] = this.knob.range(this.model);
     const upFirst = this.knob.helpsUpwards === this.rise;
-    for (const end of upFirst ? [high, low] : [low, high]) {
+    const ends = upFirst ? [high, low] : [low, high];
+    for (const end of this.knob.eitherWay ? ends : ends.slice(0, 1)) {
       let last = this.tried[0]!;
       for (const value of this.looks(end)) {
         const found = yield* this.trial(value);

@@ -1,0 +1,203 @@
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { isStudy, runStudy } from '../../../src/cli/studies/run-study.ts';
+import { run } from '../../../src/cli/run.ts';
+
+function ran(...argv: string[]) {
+  let out = '';
+  let err = '';
+  const code = runStudy(argv, { out: (text) => (out += text), err: (text) => (err += text) });
+  return { code, out, err };
+}
+
+describe('run rotors', () => {
+  it('draws Lovage 7’s rotors in true size, and tells gaps, displacement, leaks, ripple and growth', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'umbel-'));
+    const [svg, dxf] = [join(folder, 'rotors.svg'), join(folder, 'rotors.dxf')];
+    const { code, out, err } = ran('rotors', 'lovage-7', '--svg', svg, '--dxf', dxf);
+    expect([code, err]).toEqual([0, '']);
+    for (const said of [
+      'through a full mesh turn',
+      'leaks',
+      'ripple',
+      'kg m²',
+      'CAUTION: gaps when cold must allow',
+    ])
+      expect(out).toContain(said);
+    expect(readFileSync(svg, 'utf8')).toMatch(/^<\?xml[\s\S]*<g id="OUTLINE"[\s\S]*from 20 °C on, tips lose/);
+    const drawn = readFileSync(dxf, 'latin1');
+    expect(drawn).toContain('AC1009');
+    expect(drawn).toContain('from 20 %%dC on, tips lose');
+  });
+
+  it('prints an object whose section fills the tip circle less its displacement', () => {
+    const json = JSON.parse(ran('rotors', 'parsley-5', '--json').out);
+    const circle = (Math.PI / 4) * json.tipDiameter_m ** 2;
+    expect(json.sweptVolume_m3 / (2 * (circle - json.sectionArea_m2) * json.length_m)).toBeCloseTo(1, 9);
+    expect(json.outline_m.length).toBeGreaterThan(100);
+    expect(json.heat.gapLoss_m.tip).toBeGreaterThan(0);
+  });
+
+  it('leaves 2 for rotors that cannot mesh, and says where', () => {
+    const close = ran(
+      'rotors',
+      'lovage-7',
+      '--set',
+      'displacement=100cc',
+      '--set',
+      'blower.centreDistance=40mm',
+    );
+    expect([close.code, close.out]).toEqual([2, '']);
+    expect(close.err).toMatch(
+      /blower\.tipDiameter_mm: the rotors cannot mesh: .* on the pitch circle, 20\.00 mm from the axis/,
+    );
+    const untyped = ran('rotors', 'lovage-7', '--set', 'blower.centreDistance=40mm');
+    expect(untyped.code).toBe(2);
+    expect(untyped.err).toMatch(/blower\.centreDistance_mm: .*cannot mesh/);
+  });
+
+  it('leaves 2 where a drawing cannot be written', () => {
+    const { code, err } = ran('rotors', 'caraway-1', '--svg', '/nowhere/at/all.svg');
+    expect(code).toBe(2);
+    expect(err).toContain('--svg: /nowhere/at/all.svg cannot be written');
+  });
+});
+
+describe('run air', () => {
+  it('prints the sentence first, then a line for every speed, cranking among them, in bar, psi and inHg', () => {
+    const { code, out } = ran('air', 'caraway-1', '--speed', '4000:6000:2000');
+    expect(code).toBe(0);
+    const lines = out.split('\n');
+    expect(lines[0]).toMatch(/^The blower is (not )?big enough.*A gauge on the plenum shows .* psi/);
+    const head = lines.findIndex((line) => line.startsWith('rpm'));
+    expect(lines[head]).toMatch(/gauge bar\s+psi\s+inHg\s+slip\s+blower kW\s+of brake/);
+    expect(lines.slice(head + 1, head + 4).map((line) => line.split(/\s+/)[0])).toEqual([
+      '500',
+      '4000',
+      '6000',
+    ]);
+    for (const said of [
+      'Does boost stay in?',
+      'l/h',
+      'bearings need their own',
+      'burned shut in',
+      'uncorrected',
+      'can explode',
+    ])
+      expect(out).toContain(said);
+  });
+
+  it('prints an object with pressures in every unit, and what one more tooth brings', () => {
+    const json = JSON.parse(ran('air', 'caraway-1', '--speed', '5000:5000:1000', '--json').out);
+    expect(json.points).toHaveLength(2);
+    const point = json.points[1];
+    expect(point.plenumGauge_psi / point.plenumGauge_bar).toBeCloseTo(14.5038, 3);
+    expect(point.plenumGauge_inHg / point.plenumGauge_bar).toBeCloseTo(29.53, 2);
+    expect(point.oneMoreTooth.nextRatio).toBeGreaterThan(point.oneMoreTooth.ratio);
+    expect(point.brakePowerCorrected_W / point.brakePowerUncorrected_W).toBeCloseTo(
+      json.correction.factor,
+      9,
+    );
+  });
+
+  it('warns of gear pairs that are hardly to be had', () => {
+    const { out } = ran(
+      'air',
+      'caraway-1',
+      '--speed',
+      '5000:5000:1',
+      '--set',
+      'gears[0].driver=50',
+      '--set',
+      'gears[0].driven=7',
+      '--set',
+      'displacement=15cc',
+    );
+    expect(out).toContain('caution: blower.gears[0]: the pair 50 : 7 has a wheel of 7 teeth');
+    expect(out).toContain('steps by 7.14 at once');
+  });
+});
+
+describe('run match', () => {
+  it('solves for one thing in the terms of the design, with values to set that do it', () => {
+    const asked = [
+      'match',
+      'caraway-1',
+      '--target',
+      'deliveryRatio=1.4',
+      '--speed',
+      '5000',
+      '--vary',
+      'blower.driveRatio',
+    ];
+    const { code, out } = ran(...asked);
+    expect(code).toBe(0);
+    expect(out).toMatch(/Caraway 1 has deliveryRatio 1\.2\d+ at 5000 rpm; 1\.4000 is asked for/);
+    const [, path, value] = /--set (blower\.gears\[0\]\.\w+)=(\d+)/.exec(out)!;
+    const sets = [...out.matchAll(/--set (\S+)/g)].flatMap(([, set]) => ['--set', set!]);
+    expect(path).toBeDefined();
+    expect(Number.isInteger(Number(value))).toBe(true);
+    let after = '';
+    run(['point', 'caraway-1', '--speed', '5000', '--json', ...sets], {
+      out: (text) => (after += text),
+      err: () => undefined,
+    });
+    expect(JSON.parse(after).engine.deliveryRatio).toBeGreaterThan(1.4 - 1e-4);
+  });
+
+  it('takes a plenum pressure above ambient and says so', () => {
+    const { out } = ran(
+      'match',
+      'caraway-1',
+      '--target',
+      'plenumPressure=2psi',
+      '--speed',
+      '5000',
+      '--vary',
+      'blower.displacement',
+    );
+    expect(out).toContain('0.1379 bar above ambient is asked for');
+    const [, reached] = /✓ displacement of a blower.*: ([\d.]+) bar above ambient/.exec(out)!;
+    expect(Number(reached)).toBeGreaterThan(0.1378);
+    expect(Number(reached)).toBeLessThan(0.16);
+  });
+});
+
+describe('runStudy', () => {
+  it.each([
+    ['air', 'no design file or preset is given'],
+    ['air caraway-1 --speed 5000', 'give from:to:step'],
+    ['air caraway-1 --humidity 120%', '--humidity: is 1.2; allowed 0 to 1'],
+    ['air caraway-1 more', 'too much is given: more'],
+    ['match caraway-1 --speed 5000', '--target: missing'],
+    ['match caraway-1 --speed 5000 --target power=3', '--target: is “power=3”; give deliveryRatio'],
+    ['match caraway-1 --speed 5000 --target deliveryRatio=40', 'deliveryRatio is 40; allowed 0.05 to 4'],
+    ['match caraway-1 --target deliveryRatio=1', '--speed: missing'],
+    [
+      'match caraway-1 --speed 5000 --target deliveryRatio=1 --vary luck',
+      '“luck” cannot be varied; allowed: blower.driveRatio',
+    ],
+    ['rotors nothing.json', 'no file “nothing.json” and no preset'],
+    ['rotors caraway-1 --speed slow', 'does not begin with a number'],
+    ['rotors caraway-1 --bogus', "Unknown option '--bogus'"],
+    ['rotors caraway-1 --set lobes=9', 'blower.lobes'],
+  ])('leaves 2 for “%s”, and says why', (argv, said) => {
+    const { code, out, err } = ran(...argv.split(' '));
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(said);
+  });
+
+  it('knows its studies and prints help', () => {
+    expect(['air', 'match', 'rotors', 'point', undefined, 'toString'].map(isStudy)).toEqual([
+      true,
+      true,
+      true,
+      false,
+      false,
+      false,
+    ]);
+    expect(ran('air', '--help').out).toContain('umbel match FILE');
+  });
+});
