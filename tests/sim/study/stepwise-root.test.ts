@@ -30,8 +30,9 @@ describe('stepwiseRoot', () => {
     const asked: number[] = [];
     finishStudy(
       stepwiseRoot(
-        function* (x: number): Generator<never, number> {
+        function* (x: number): Generator<string, number> {
           asked.push(x);
+          yield 'working';
           return f(x);
         },
         0,
@@ -49,7 +50,8 @@ describe('stepwiseRoot', () => {
 
   it('passes on what goes wrong in the function', () => {
     const broken = stepwiseRoot(
-      function* (): Generator<never, number> {
+      function* (): Generator<string, number> {
+        yield 'working';
         throw new Error('broken');
       },
       0,

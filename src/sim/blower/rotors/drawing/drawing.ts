@@ -41,8 +41,12 @@ export interface Drawing {
 const TEXT_HEIGHT_MM = 2.5;
 const LINE_SPACING = 1.7;
 /** Mean width of a letter over its height, of common drawing letters. */
-const LETTER = 0.85;
+const LETTER = 0.62;
 const MARGIN_MM = 5;
+/** Width over which notes run, so that small rotors print on one common sheet. */
+const NOTES_MM = 175;
+/** A length to measure on the printed sheet, which tells whether it was printed in true size. */
+const GAUGE_MM = 50;
 
 /**
  * Both rotors in mesh in their casing, in true size: the left one about the origin with a lobe towards the right one.
@@ -77,16 +81,26 @@ export function rotorDrawing(
     ];
   };
   const half_deg = (Math.acos(distance / 2 / casing) * 180) / Math.PI;
-  const least = { x: -casing - MARGIN_MM, y: 0 };
   const below = -casing - MARGIN_MM;
-  const texts = notes.map((text, i): Mark => ({
+  const width = Math.max(NOTES_MM, distance + 2 * casing);
+  const lines = [
+    `This line is ${GAUGE_MM} mm long: measure it once printed.`,
+    ...notes.flatMap((note) => wrapped(note, Math.floor(width / (LETTER * TEXT_HEIGHT_MM)))),
+  ];
+  const heightOf = (line: number) => below - (line + 1) * LINE_SPACING * TEXT_HEIGHT_MM;
+  const texts = lines.map((text, i): Mark => ({
     kind: 'text',
     layer: 'NOTES',
-    at_mm: { x: -casing, y: below - i * LINE_SPACING * TEXT_HEIGHT_MM - TEXT_HEIGHT_MM },
+    at_mm: { x: -casing, y: heightOf(i) },
     height_mm: TEXT_HEIGHT_MM,
     text,
   }));
-  const longest = Math.max(0, ...notes.map((text) => text.length)) * LETTER * TEXT_HEIGHT_MM - casing;
+  const gauge: Mark = {
+    kind: 'line',
+    layer: 'NOTES',
+    from_mm: { x: -casing, y: below },
+    to_mm: { x: GAUGE_MM - casing, y: below },
+  };
   return {
     title,
     marks: [
@@ -117,9 +131,22 @@ export function rotorDrawing(
         from_deg: 180 + half_deg,
         to_deg: 540 - half_deg,
       },
+      gauge,
       ...texts,
     ],
-    least_mm: { x: least.x, y: below - (notes.length + 1) * LINE_SPACING * TEXT_HEIGHT_MM },
-    most_mm: { x: Math.max(distance + casing, longest) + MARGIN_MM, y: casing + MARGIN_MM },
+    least_mm: { x: -casing - MARGIN_MM, y: heightOf(lines.length) },
+    most_mm: { x: width - casing + MARGIN_MM, y: casing + MARGIN_MM },
   };
+}
+
+/** A note in lines of no more than so many letters, broken between words. */
+function wrapped(note: string, letters: number): string[] {
+  const lines: string[] = [];
+  for (const word of note.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= letters)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
 }

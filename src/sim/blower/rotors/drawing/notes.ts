@@ -68,14 +68,15 @@ export function rotorNotes(
 
 function heatNotes({ rotors }: Blower, heat: HeatEstimate | null): string[] {
   const warning = 'CAUTION: gaps when cold must allow for heat growth, or the rotors seize.';
-  if (!heat) return [`${warning} The model has no temperatures to estimate it from.`];
+  if (!heat) return [warning, 'The model has no temperatures to estimate it from.'];
   const { gaps } = rotors;
   const celsius = (T: number) => celsiusFromKelvin(T).toFixed(0);
   const change = (value: number) => `${value < 0 ? 'gain' : 'lose'} ${(Math.abs(value) / mm).toFixed(3)}`;
   const cold = (gap: number, loss: number) => ((gap + loss) / mm).toFixed(3);
   const { tip, mesh, end } = heat.loss;
   return [
-    `${warning} Estimate at ${Math.round(heat.speed / rpm)} rpm of the crank, rotors (${rotors.material}) at ${celsius(heat.rotorTemperature)} °C, casing (${rotors.casingMaterial}) at ${celsius(heat.casingTemperature)} °C:`,
+    warning,
+    `Estimate at ${Math.round(heat.speed / rpm)} rpm of the crank, rotors (${rotors.material}) at ${celsius(heat.rotorTemperature)} °C, casing (${rotors.casingMaterial}) at ${celsius(heat.casingTemperature)} °C:`,
     `from 20 °C on, tips ${change(tip)}, mesh ${change(mesh)}, ends ${change(end)}; so cold gaps of tips ${cold(gaps.tip, tip)}, mesh ${cold(gaps.mesh, mesh)}, ends ${cold(gaps.end, end)} (bearing play, bending, dry running and heat soaking in after a stop not counted).`,
   ];
 }

@@ -11,8 +11,7 @@ export function toSvg({ title, marks, least_mm, most_mm }: Drawing): string {
   const box = [least_mm.x, -most_mm.y].map((value) => value.toFixed(DIGITS)).join(' ');
   const groups = LAYERS.map((layer) => {
     const own = marks.filter((mark) => mark.layer === layer).map(element);
-    const style = layer === 'NOTES' ? 'fill="black" stroke="none"' : 'fill="none" stroke="black"';
-    return [`<g id="${layer}" ${style} stroke-width="0.1">`, ...own, '</g>'].join('\n');
+    return [`<g id="${layer}" fill="none" stroke="black" stroke-width="0.1">`, ...own, '</g>'].join('\n');
   });
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
@@ -46,7 +45,7 @@ function element(mark: Mark): string {
       return `<path d="M${end(from_deg)}A${r.toFixed(DIGITS)},${r.toFixed(DIGITS)} 0 ${large} 0 ${end(to_deg)}"/>`;
     }
     case 'text':
-      return `<text x="${mark.at_mm.x.toFixed(DIGITS)}" y="${(-mark.at_mm.y).toFixed(DIGITS)}" font-family="sans-serif" font-size="${mark.height_mm}">${escaped(mark.text)}</text>`;
+      return `<text x="${mark.at_mm.x.toFixed(DIGITS)}" y="${(-mark.at_mm.y).toFixed(DIGITS)}" fill="black" stroke="none" font-family="sans-serif" font-size="${mark.height_mm}">${escaped(mark.text)}</text>`;
   }
 }
 

@@ -157,5 +157,10 @@ describe.each(BLOWERS)('a drawing of the rotors of %s', (name, blower) => {
     const [, width, unitWidth] = /width="([\d.]+)mm".*viewBox="[-\d.]+ [-\d.]+ ([\d.]+) /.exec(svg)!;
     expect(width).toBe(unitWidth);
     expect(Number(width)).toBeGreaterThan((blower.tipDiameter + blower.rotors.centreDistance) / mm);
+    // Rotors of these presets fit a sheet of common size across, with a length to check the print by.
+    expect(Number(width)).toBeLessThan(190);
+    const [gauge] = readDxf(dxf).filter((each) => each.type === 'LINE' && value(each, 8) === 'NOTES');
+    expect(Number(value(gauge!, 11)) - Number(value(gauge!, 10))).toBeCloseTo(50, 9);
+    expect(svg).toContain('This line is 50 mm long');
   });
 });
