@@ -1,7 +1,7 @@
 import type { Row } from './row.ts';
 
 const COLUMNS = ['work', 'median', 'aim', 'spread', 'error', 'steps', 'cycles', 'ratio'] as const;
-const WIDTHS = [54, 12, 9, 8, 9, 7, 8, 8];
+const WIDTHS = [70, 13, 9, 8, 9, 7, 8, 8];
 
 const inColumns = (cells: readonly string[]): string =>
   cells.map((cell, i) => (i === 0 ? cell.padEnd(WIDTHS[i]) : cell.padStart(WIDTHS[i]))).join('');

@@ -37,15 +37,16 @@ export const slider: Rows = async function* ({ baseline }) {
     await theirs?.close();
   }
   const row = (work: string, aim: string, of: (round: Round) => readonly number[], share: number): Row => {
-    const value = (of_: readonly Round[]) => quantile(of_.flatMap(of), share);
+    const value = (some: readonly Round[]) => quantile(some.flatMap(of), share);
     const each = rounds.map((round) => quantile(of(round), share));
+    const was = theirs ? value(before) : 0;
     return {
       ...NOTHING,
       work,
       aim,
       median: ms(value(rounds) / 1000),
-      spread: (Math.max(...each) - Math.min(...each)) / median(each),
-      ratio: theirs ? value(rounds) / value(before) : null,
+      spread: median(each) > 0 ? (Math.max(...each) - Math.min(...each)) / median(each) : null,
+      ratio: was > 0 ? value(rounds) / was : null,
     };
   };
   yield row('slider input to quick repaint, 95th percentile', '50 ms', ({ quick }) => quick, 0.95);
