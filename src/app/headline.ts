@@ -20,10 +20,10 @@ function marginText(margin: number, wanted: number): string {
  * The answer as one reads it: at the speed that is set, then over the range that has been worked out.
  *
  * @param here   - verdict on the point that is set, or null while there is none
- * @param range  - verdict on the points of the range so far
+ * @param range  - verdict on the points of the range so far, or null while they belong to an older question
  * @param wanted - wanted delivery ratio [-]
  */
-export function headline(here: Verdict | null, range: Verdict, wanted: number): Phrase[] {
+export function headline(here: Verdict | null, range: Verdict | null, wanted: number): Phrase[] {
   const phrases: Phrase[] = [];
   if (here !== null && here.enough !== null && here.margin !== null && here.speed !== null) {
     phrases.push(
@@ -34,7 +34,8 @@ export function headline(here: Verdict | null, range: Verdict, wanted: number): 
       plain('. '),
     );
   }
-  if (range.enough === null || range.margin === null || range.speed === null) return phrases;
+  if (range === null || range.enough === null || range.margin === null || range.speed === null)
+    return phrases;
   if (range.enough) {
     const cranking = range.cranking ? ', cranking included' : '';
     phrases.push(

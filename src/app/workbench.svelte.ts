@@ -142,7 +142,10 @@ export class Workbench {
     if (opened) this.throttle = 1;
     if (opened || !this.#mayRunAt(this.speed_rpm)) this.speed_rpm = this.#shownFirst();
     this.chosen = opened ? 0 : Math.min(this.chosen, this.bench.geometry.cylinders.length - 1);
-    if (opened) this.point.forget();
+    if (opened || this.store.draft.origin !== before.origin) {
+      this.point.forget();
+      this.sweep.forget();
+    }
     this.#askPoint();
     this.sweep.expire();
     clearTimeout(this.#sweepTimer);

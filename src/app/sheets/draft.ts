@@ -22,6 +22,8 @@ export interface Draft {
   readonly held: Texts;
   /** The preset that this is, untouched. */
   readonly presetId: string | null;
+  /** What was opened that this was made of: steps between two origins lead to another engine. */
+  readonly origin: string;
 }
 export type Texts = Readonly<Record<string, string>>;
 
@@ -30,6 +32,7 @@ export const freshDraft = (design: Design, presetId: string | null): Draft => ({
   texts: {},
   held: {},
   presetId,
+  origin: presetId ?? `file: ${design.name}`,
 });
 
 const without = (texts: Texts, drop: (path: string) => boolean): Texts =>
@@ -145,6 +148,7 @@ export function reset(draft: Draft, path: string): Outcome<Draft> {
       texts: without(draft.texts, gone),
       held: without(draft.held, gone),
       presetId: null,
+      origin: draft.origin,
     }),
   );
 }
@@ -188,6 +192,7 @@ function reshape(
       texts: moved(draft.texts),
       held: moved(draft.held),
       presetId: null,
+      origin: draft.origin,
     }),
   );
 }
