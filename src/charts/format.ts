@@ -23,6 +23,25 @@ export function figure(value: number | null, digits = 3): string {
   return minus(format(`.${digits}r`)(value));
 }
 
+/**
+ * A figure among others of its kind, the largest of which is `reach`: as `figure`, but no more than one decimal finer
+ * than that one is written with, so that 0.000832 beside 0.282 reads 0.0008.
+ */
+export function figureAmong(value: number | null, reach: number, digits = 3): string {
+  if (value === null || !Number.isFinite(value) || value === 0) return figure(value, digits);
+  const decimals = (size: number): number => digits - 1 - Math.floor(Math.log10(Math.abs(size)));
+  const finest = Math.max(0, decimals(reach) + 1);
+  if (!Number.isFinite(finest) || decimals(value) <= finest) return figure(value, digits);
+  return minus(format(`.${finest}f`)(value));
+}
+
+/** The largest size in a column; what is not finite does not count. */
+export const reachOf = (values: ArrayLike<number | null | string>): number =>
+  Array.from(values).reduce<number>(
+    (most, value) => (typeof value === 'number' && Math.abs(value) > most ? Math.abs(value) : most),
+    0,
+  );
+
 /** A count or a speed to the nearest whole number, however large. */
 export const whole = (value: number): string =>
   Number.isFinite(value) ? minus(grouped(format('.0f')(value))) : missing;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { degrees, figure, percent } from '../../src/charts/format.ts';
+import { degrees, figure, figureAmong, percent, reachOf } from '../../src/charts/format.ts';
 
 describe('figure', () => {
   it('keeps 3 significant digits without a power of ten from a ten-thousandth to ten million', () => {
@@ -34,6 +34,34 @@ describe('figure', () => {
     fc.assert(
       fc.property(fc.double(), fc.integer({ min: 1, max: 6 }), (value, digits) => {
         expect(figure(value, digits)).toMatch(/^(–|−?[\d.\u202f]+(\u202f×\u202f10[⁻⁰¹²³⁴-⁹]+)?)$/);
+      }),
+      { seed: 7 },
+    );
+  });
+});
+
+describe('figureAmong', () => {
+  it('writes 0.000832 bar beside 0.282 bar with one decimal more than the larger has', () => {
+    const column = [0.000832, 0.00314, 0.0735, 0.282, -0.0005];
+    expect(column.map((value) => figureAmong(value, reachOf(column)))).toEqual([
+      '0.0008',
+      '0.0031',
+      '0.0735',
+      '0.282',
+      '−0.0005',
+    ]);
+  });
+
+  it('reads a trace of 3e-7 among percentages as 0.00, zero as 0 and what is missing as a dash', () => {
+    const column = [3e-7, 0, NaN, 98.4];
+    expect(column.map((value) => figureAmong(value, reachOf(column)))).toEqual(['0.00', '0', '–', '98.4']);
+  });
+
+  it('never writes a power of ten for a figure that is less than the largest, which has none', () => {
+    const sizes = fc.double({ min: 1e-3, max: 9e6, noNaN: true });
+    fc.assert(
+      fc.property(sizes, fc.double({ min: 0, max: 1, noNaN: true }), (reach, share) => {
+        expect(figureAmong(share * reach, reach)).not.toContain('×');
       }),
       { seed: 7 },
     );

@@ -60,17 +60,15 @@ export class ShownUnits {
     return Float64Array.from({ length: values.length }, (_, i) => ((values[i] ?? NaN) - offset) / factor);
   }
 
-  /** A figure with its unit: `0.108 bar`; W below one kilowatt, kW above. */
+  /** A figure with its unit: `0.108 bar`; W below one kilowatt, kW above; mbar below a hundredth of a bar. */
   text(measure: Measure, value: number, digits = 3): string {
-    const unit = this.#units[measure];
-    const inWatts = unit === watt || unit === kilowatt;
-    return written(value, inWatts ? (Math.abs(value) < kilowatt.factor ? watt : kilowatt) : unit, digits);
+    return written(value, fitting(this.#units[measure], value), digits);
   }
 
   /** The same with the second unit, where there is one: `0.108 bar (1.57 psi)`. */
   both(measure: Measure, value: number, digits = 3): string {
     const second = this.second(measure, value, digits);
-    const first = written(value, this.#units[measure], digits);
+    const first = written(value, finer(this.#units[measure], value), digits);
     return second === '' ? first : `${first} (${second})`;
   }
 
@@ -110,6 +108,16 @@ const MEASURE_OF: Partial<Record<Dimension, Measure>> = {
 const watt = unitNamed('W');
 const kilowatt = unitNamed('kW');
 const unbroken = ({ symbol }: Unit): string => symbol.replaceAll(' ', '\u00a0');
+const bar = unitNamed('bar');
+const millibar = unitNamed('mbar');
+const finer = (unit: Unit, value: number): Unit =>
+  unit === bar && Math.abs(value) < 0.01 * bar.factor ? millibar : unit;
+const fitting = (unit: Unit, value: number): Unit =>
+  unit === watt || unit === kilowatt
+    ? Math.abs(value) < kilowatt.factor
+      ? watt
+      : kilowatt
+    : finer(unit, value);
 const written = (value: number, unit: Unit, digits: number): string =>
   `${figure(fromSi(value, unit), digits)} ${unbroken(unit)}`;
 

@@ -24,6 +24,13 @@ describe('ShownUnits', () => {
     expect(metric.both('torque', 30)).toBe('30.0 N\u00a0m');
   });
 
+  it('takes mbar for bar below a hundredth of a bar, and psi as they are', () => {
+    expect(metric.text('pressure', 83.2)).toBe('0.832 mbar');
+    expect(metric.both('pressure', 83.2, 2)).toBe('0.83 mbar (0.012 psi)');
+    expect(metric.text('pressure', 1000)).toBe('0.0100 bar');
+    expect(workshop.text('pressure', 83.2)).toBe('0.0121 psi');
+  });
+
   it('takes W for kW below one kilowatt, and hp as they are', () => {
     expect([642, -999, 1306].map((power) => metric.text('power', power))).toEqual([
       '642 W',
