@@ -1,4 +1,4 @@
-import { figure, missing, percent } from './format.ts';
+import { figure, percent } from './format.ts';
 
 const signed = (value: number, text: string): string => (value > 0 ? `+${text}` : text);
 
@@ -9,13 +9,14 @@ function shareText(share: number): string {
 
 /**
  * How far a figure is from an earlier one: `+0.021 (+2 %)`. Two figures of the change; no share where the earlier one
- * is zero, or where zero means nothing, as with degrees Celsius.
+ * is zero, where zero means nothing, as with degrees Celsius, or from tenfold on. Empty where either is missing.
  */
 export function difference(now: number | null, before: number | null, relative = true): string {
-  if (now === null || before === null || !Number.isFinite(now) || !Number.isFinite(before)) return missing;
+  if (now === null || before === null || !Number.isFinite(now) || !Number.isFinite(before)) return '';
   const change = now - before;
   // What rounding leaves is no change.
   if (Math.abs(change) <= 1e-9 * Math.max(Math.abs(now), Math.abs(before))) return 'the same';
   const text = signed(change, figure(change, 2));
-  return relative && before !== 0 ? `${text} (${shareText(change / Math.abs(before))})` : text;
+  const share = change / Math.abs(before);
+  return relative && Math.abs(share) < 10 ? `${text} (${shareText(share)})` : text;
 }

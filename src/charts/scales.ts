@@ -69,6 +69,23 @@ function withPower(value: number): string {
   return powerOfTen(value, digits).replaceAll(THIN, '');
 }
 
+/** Distance between marks of an upright axis [px], and the width of a figure at their size. */
+export const UPRIGHT_SPACING = 44;
+const FIGURE_WIDTH = 6.4;
+
+/** Room for the marks of an upright axis to its left [px], the usual one unless they are longer. */
+export function leftMargin(
+  scale: ScaleLinear<number, number>,
+  { format: own }: { readonly format?: (value: number) => string },
+): number {
+  const ticks = ticksAlong(scale, UPRIGHT_SPACING);
+  const longest = Math.max(
+    0,
+    ...ticks.map(own ?? tickWriter(scale, ticks.length)).map((text) => text.length),
+  );
+  return Math.max(46, Math.ceil(10 + FIGURE_WIDTH * longest));
+}
+
 const turnSteps_deg = [5, 10, 15, 30, 45, 60, 90, 180, 360, 720];
 
 /** Crank angles to mark over so many degrees, on steps that divide a turn, no closer than `spacing_px`. */

@@ -34,6 +34,14 @@ export const columns: readonly Extreme<{ xs: number[]; a: number[]; b: number[] 
   },
 ];
 
+/** The same against something earlier: of other steps, of one point, of nothing. */
+export const pinnedColumns = [
+  { name: 'other steps', before: { xs: [5, 15, 25, 45], ys: [0.9, 1.1, 1.0, 0.7] } },
+  { name: 'one point', before: { xs: [12], ys: [0.8] } },
+  { name: 'gaps and huge', before: { xs: [0, 10, 20, 30], ys: [3e6, NaN, NaN, -2e6] } },
+  { name: 'nothing', before: { xs: [], ys: [] } },
+].map(({ name, before }) => ({ name, data: { ...columns[0]!.data, before } }));
+
 export interface Cylinders {
   readonly names: string[];
   readonly values: number[];

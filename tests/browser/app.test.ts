@@ -79,7 +79,7 @@ describe('the page', () => {
   });
 
   it('shows Parsley 5 with five cylinders and a blower that is not big enough', async () => {
-    await page.getByRole('combobox').selectOption({ label: 'Parsley 5' });
+    await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: 'Parsley 5' });
     await page.locator('h2', { hasText: 'not big enough' }).waitFor();
     await pointSolved();
     expect(await page.getByRole('radio').count()).toBe(5);

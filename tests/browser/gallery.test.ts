@@ -44,6 +44,38 @@ describe('charts with extreme figures', () => {
     expect(attributes).toEqual([]);
   });
 
+  it('write no number with an e', async () => {
+    const text = await page.locator('main').innerText();
+    expect(text.match(/\d[eE][+−-]?\d+/g)).toBeNull();
+  });
+
+  it('make room for a pinned result that lies far outside the present one', async () => {
+    const chart = page.locator('figure', { hasText: 'Lines against a pin: gaps and huge' });
+    expect((await chart.locator('.axis text').allTextContents()).join(' ')).toMatch(/2×10⁶/);
+    expect(await chart.locator('circle.pinned').count()).toBe(4);
+  });
+
+  it('draw engines of one and of 28 cylinders, and say at its field what cannot be used', async () => {
+    const engine = (name: string) => page.locator('figure', { hasText: `Engine: ${name}` });
+    expect(await engine('one cylinder').getByRole('radio').count()).toBe(1);
+    expect(await engine('28 in four rows').getByRole('radio').count()).toBe(28);
+    const fields = page.getByRole('region', { name: 'Sheet: Cylinder' });
+    expect(await fields.locator('[aria-invalid="true"]').count()).toBe(2);
+    expect(await fields.locator('.fault').allInnerTexts()).toEqual([
+      expect.stringMatching(/allowed/),
+      expect.stringMatching(/does not begin with a number/),
+    ]);
+  });
+
+  it('turn to dark paper and back by their own switch', async () => {
+    const paper = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+    await page.getByRole('button', { name: 'light', exact: true }).click();
+    expect(await paper()).toBe('rgb(252, 250, 246)');
+    await page.getByRole('button', { name: 'dark', exact: true }).click();
+    expect(await paper()).toBe('rgb(20, 25, 29)');
+    await page.getByRole('button', { name: 'as the system' }).click();
+  });
+
   it.each([390, 1440])('fit a window %i px wide without scrolling sideways', async (width) => {
     await page.setViewportSize({ width, height: 900 });
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
@@ -53,7 +85,7 @@ describe('charts with extreme figures', () => {
   it.each(['light', 'dark'] as const)('have no fault that axe-core knows of, %s', async (colorScheme) => {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     // What is stale is dimmed on purpose; it comes back to full contrast with its answer.
-    await page.addStyleTag({ content: '.stale { opacity: 1 !important; }' });
+    await page.addStyleTag({ content: '.stale, .stale > * { opacity: 1 !important; }' });
     expect(await axeFaults(page)).toEqual([]);
   });
 

@@ -209,7 +209,7 @@ describe('a design file', () => {
     await bore().fill('42');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
-      page.getByRole('button', { name: 'save' }).click(),
+      page.getByRole('button', { name: 'save', exact: true }).click(),
     ]);
     expect(download.suggestedFilename()).toBe('lovage-7.json');
     await bore().fill('44');

@@ -170,7 +170,7 @@ describe('another engine chosen while a sweep runs', () => {
   it('never shows a figure of the old one: each speed of the table is one of the new range', async () => {
     await page.goto(appUrl);
     await page.locator('[data-standing]').waitFor();
-    await page.getByRole('combobox').selectOption({ label: 'Parsley 5' });
+    await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: 'Parsley 5' });
     // Lovage 7 opens at 6000 rpm, Parsley 5 at 5000: whatever is said from now on is said of the latter.
     expect(await page.locator('h2').first().innerText()).not.toContain('6000 rpm');
     await page.getByRole('button', { name: /table.*Air over speed/ }).click();

@@ -20,8 +20,12 @@ describe('difference', () => {
     expect(difference(620, 600, false)).toBe('+20');
   });
 
-  it('says that nothing changed, and shows a dash where a figure is missing', () => {
+  it('gives no share from tenfold on, where it says no more than the figures', () => {
+    expect(difference(600, 50)).toBe('+550');
+  });
+
+  it('says that nothing changed, and nothing where a figure is missing', () => {
     expect(difference(1.05, 1.05)).toBe('the same');
-    expect([difference(NaN, 1), difference(1, null)]).toEqual(['–', '–']);
+    expect([difference(NaN, 1), difference(1, null)]).toEqual(['', '']);
   });
 });

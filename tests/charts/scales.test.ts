@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   extentOf,
+  leftMargin,
   linearScale,
   roomyDomain,
   ticksAlong,
@@ -33,6 +34,14 @@ describe('roomyDomain', () => {
 describe('ticksAlong', () => {
   it('marks round values, about one for every 50 px, upwards in pixels too', () => {
     expect(ticksAlong(linearScale([0, 1], [200, 0]), 50)).toEqual([0, 0.2, 0.4, 0.6, 0.8, 1]);
+  });
+});
+
+describe('leftMargin', () => {
+  it('keeps its usual 46 px for short marks and grows for long ones', () => {
+    expect(leftMargin(linearScale([0, 300], [200, 0]), {})).toBe(46);
+    expect(leftMargin(linearScale([-2e-5, 0], [200, 0]), {})).toBeGreaterThan(60);
+    expect(leftMargin(linearScale([0, 1], [200, 0]), { format: () => 'a hundred' })).toBeGreaterThan(60);
   });
 });
 
