@@ -1,3 +1,5 @@
+import { LEAST_RATIO, ratioPower } from '../numerics/ratio-power.ts';
+
 /**
  * The isentropic orifice on the hot path, with the slopes a linearly implicit step needs, smooth through zero pressure
  * difference.
@@ -11,7 +13,7 @@
  * design flow, changes that difference by 1 %; `smoothingPressure` uses 0.1.
  *
  * Units: CdA [m^2], pressures [Pa], R [J/(kg K)], T0 [K], flow [kg/s], slopes [kg/(s Pa)].
- * Numerics: one power per call, a second one where choked. Below 1 - pr = 1e-6, psi^2 = 2 x - 3 x^2 / g with
+ * Numerics: one power per call. Below 1 - pr = 1e-6, psi^2 = 2 x - 3 x^2 / g with
  * x = 1 - pr (error below 1e-12 relative). Slopes hold T0, R and g and are those of psi^2 r, flow / dp near zero:
  * twice the slope of the square root, which steadies the step, and no less than the true one where r bends it. They run out
  * continuously towards choking: where they jump, the map from period to period jumps with them, and its fixed point can lie
@@ -45,7 +47,8 @@ export class SmoothOrifice {
       psi = Math.sqrt(2 * x - (3 * x * x) / gamma);
       steepness = (1 - (3 * x) / gamma) / (psi * psi);
     } else {
-      const a = Math.pow(pr, 1 / gamma);
+      // Every gas with gamma below 1.8 is choked at the least ratio.
+      const a = pr > LEAST_RATIO ? ratioPower(pr, 1 / gamma) : Infinity;
       if (2 * a >= (gamma + 1) * pr) {
         // Beyond choking, where psi(pr) would fall again.
         this.flow = scale * p0 * chokedFlow(gamma);

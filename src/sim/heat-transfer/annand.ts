@@ -25,7 +25,7 @@ export const annandCoefficient = (
   pistonSpeed: number,
 ): number =>
   ((a * gasConductivity(temperature)) / bore) *
-  ((density * pistonSpeed * bore) / gasViscosity(temperature)) ** b;
+  Math.exp(b * Math.log((density * pistonSpeed * bore) / gasViscosity(temperature)));
 
 /**
  * Radiation from gas to wall.
