@@ -61,7 +61,7 @@ export const scaling: Rows = async function* ({ present, baseline, kept }) {
     );
     single ??= measured.median;
     yield {
-      work: `cylinders: ${rows * cylinders}, ${SPEED_RPM} rpm, cold, ${times(measured.median / single)} of one`,
+      work: `${rows * cylinders} cylinders, ${SPEED_RPM} rpm, cold, ${times(measured.median / single)} of one`,
       aim: '',
       ...timed(measured),
       error: largestDifference(figuresOf(result), referenceFigures(present, model, point)),

@@ -21,11 +21,7 @@ export const step: Rows = async function* () {
   const { next } = solveAt(model, SPEED_RPM);
   const { method } = stepMethod(model, point);
   const system = new CycleSystem(model, point);
-  const period = new Period(
-    system,
-    buildSchedule(model.geometry.cylinders, model.drive.turns),
-    stepMethod(model, point),
-  );
+  const period = new Period(system, buildSchedule(model.geometry.cylinders, model.drive.turns), method);
   period.mesh = next.mesh;
   const steps = next.mesh.length - 1;
 

@@ -23,7 +23,8 @@ function periods(model: Model, speed_rpm: number, depth: number, anew: boolean):
   const point = { speed: speed_rpm * rpm, throttle: 1 };
   const system = new CycleSystem(model, point);
   const knots = buildSchedule(model.geometry.cylinders, model.drive.turns);
-  const period = new Period(system, knots, stepMethod(model, point));
+  const { method, fine } = stepMethod(model, point);
+  const period = new Period(system, knots, method);
   const start = runningGuess(system);
   const n = system.stateSize;
   const x = Float64Array.from([...start.state, ...start.memory]);
@@ -35,7 +36,7 @@ function periods(model: Model, speed_rpm: number, depth: number, anew: boolean):
   for (let cycle = 1; cycle <= MOST; cycle++) {
     const state = x.slice(0, n);
     system.memory.values.set(x.subarray(n));
-    const end = adapt > 0 ? period.adapt(state) : period.follow(state);
+    const end = adapt > 0 ? period.adapt(state, fine) : period.follow(state);
     if (!end.ok) return 'failed';
     gx.set(state);
     gx.set(system.memory.values, n);

@@ -21,6 +21,6 @@ export const largestDifference = (a: SolvedPoint, b: SolvedPoint): number =>
  * Its own error, seen against half the tolerance and four parts, is 2e-5 for Lovage 7 at 250 rpm and below 5e-6 from 1500 rpm up.
  */
 export function finer(model: Model, speed_rpm: number): SolvedPoint {
-  const { tolerance } = stepMethod(model, { speed: speed_rpm * rpm, throttle: 1 });
+  const { tolerance } = stepMethod(model, { speed: speed_rpm * rpm, throttle: 1 }).fine;
   return solveAt(model, speed_rpm, { method: ros34pw2, tolerance: tolerance / 50, parts: 2 }).result;
 }

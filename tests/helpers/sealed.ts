@@ -43,9 +43,8 @@ export function rigOf(engine: Engine, point: OperatingPoint): Rig {
     system,
     state,
     run(tolerance, observe) {
-      const choice = { method: ros34pw2, tolerance, coarse: 1, longest: 0.5, parts: 1 };
-      const period = new Period(system, buildSchedule(system.model.geometry.cylinders, 1), choice);
-      const end = period.adapt(state, true, observe);
+      const period = new Period(system, buildSchedule(system.model.geometry.cylinders, 1), ros34pw2);
+      const end = period.adapt(state, { tolerance, longest: 0.5 }, true, observe);
       if (!end.ok) throw new Error(end.reason);
     },
   };

@@ -10,7 +10,9 @@ export const engineNamed = (name: string): Engine => ({ name }) as Engine;
 export const startOf = (speed: number): SolvedStart => ({
   state: Float64Array.of(speed),
   memory: new Float64Array(0),
+  volumes: new Float64Array(0),
   mesh: new Float64Array(0),
+  secants: { residuals: [], values: [] },
 });
 
 /**

@@ -4,7 +4,7 @@ import type { GasStates } from './gas-states.ts';
  * The flow through every edge at one instant: how much, what it carries, and how it answers to pressure.
  *
  * `massFlow` is positive from `from` to `to` [kg/s]; `slopeFrom` and `slopeTo` are its derivatives to the two pressures
- * [kg/(s Pa)]; `carried` holds per kilogram of flow the mass of every constituent and the enthalpy [-, J/kg].
+ * [kg/(s Pa)], `openingRate` that to time at fixed gas, because the opening itself grows [kg/s^2]; `carried` holds per kilogram of flow the mass of every constituent and the enthalpy [-, J/kg].
  * One flux leaves one node and enters the other, so mass, species and energy are conserved by construction.
  */
 export class EdgeFlows {
@@ -14,7 +14,10 @@ export class EdgeFlows {
   readonly massFlow: Float64Array;
   readonly slopeFrom: Float64Array;
   readonly slopeTo: Float64Array;
+  readonly openingRate: Float64Array;
   readonly carried: Float64Array;
+  /** Pressure difference within which a flow counts as about to turn; 0 where none does [Pa]. */
+  readonly turning: Float64Array;
   readonly stride: number;
 
   constructor(
@@ -28,6 +31,8 @@ export class EdgeFlows {
     this.massFlow = new Float64Array(this.count);
     this.slopeFrom = new Float64Array(this.count);
     this.slopeTo = new Float64Array(this.count);
+    this.openingRate = new Float64Array(this.count);
+    this.turning = new Float64Array(this.count);
     this.carried = new Float64Array(this.count * this.stride);
   }
 
@@ -35,6 +40,7 @@ export class EdgeFlows {
     this.massFlow[edge] = 0;
     this.slopeFrom[edge] = 0;
     this.slopeTo[edge] = 0;
+    this.openingRate[edge] = 0;
   }
 
   /** The flow carries the bulk gas of `node`. */

@@ -14,7 +14,8 @@ import type { GasStates } from './gas-states.ts';
  * Each edge's correction leaves one node and enters the other, so what the rates conserve the solution conserves.
  * Composition, temperature and window areas are left out: none of them is stiff, and the method keeps its order.
  *
- * Volumes that move change pressures at fixed state, and that is as stiff: f_t = S M p_t with p_t = -p Vdot / V.
+ * Pistons change pressures and window areas at fixed state, and that is as stiff: f_t = S (M p_t + q_t) with p_t = -p Vdot / V
+ * and q_t = q Adot / A.
  *
  *   dp/dm_k = (R_k T - kappa u_k) / V,   dp/dU = kappa / V,   kappa = gamma - 1
  *
@@ -26,13 +27,17 @@ import type { GasStates } from './gas-states.ts';
  */
 export class ImplicitPressures {
   private readonly lu: SparseLu;
-  /** dp of node / d state, node-major, and answers frozen by `freeze`. */
+  /** dp of node / d state, node-major, and what else `freeze` holds. */
   private readonly gradient: Float64Array;
   private readonly slopeFrom: Float64Array;
   private readonly slopeTo: Float64Array;
   private readonly carried: Float64Array;
-  /** Rate at which each flow changes because volumes move [kg/s^2]. */
+  /** How the pressure of each edge's two nodes answers to its flow, 0 for a reservoir [Pa/kg]. */
+  private readonly answerFrom: Float64Array;
+  private readonly answerTo: Float64Array;
+  /** Rate at which each flow changes because pistons move [kg/s^2], and what that does to pressures [Pa/s^2]. */
   private readonly drift: Float64Array;
+  private readonly pressureOfDrift: Float64Array;
   private readonly active: Int32Array;
   private activeCount = 0;
   private readonly pressures: Float64Array;
@@ -64,7 +69,10 @@ export class ImplicitPressures {
     this.slopeFrom = new Float64Array(edges.count);
     this.slopeTo = new Float64Array(edges.count);
     this.carried = new Float64Array(edges.carried.length);
+    this.answerFrom = new Float64Array(edges.count);
+    this.answerTo = new Float64Array(edges.count);
     this.drift = new Float64Array(edges.count);
+    this.pressureOfDrift = new Float64Array(n);
     this.active = new Int32Array(edges.count);
     this.pressures = new Float64Array(n);
   }
@@ -83,61 +91,88 @@ export class ImplicitPressures {
         gradient[at + k] = (R[k] * T - kappa * gas.energyOf[node * n + k]) * inverseV;
       gradient[at + n] = kappa * inverseV;
     }
+    this.pressureOfDrift.fill(0);
     this.activeCount = 0;
     for (let e = 0; e < edges.count; e++) {
       if (edges.slopeFrom[e] === 0 && edges.slopeTo[e] === 0) continue;
       this.active[this.activeCount++] = e;
+      this.slopeFrom[e] = edges.slopeFrom[e];
+      this.slopeTo[e] = edges.slopeTo[e];
+      const at = e * gas.stride;
+      this.mix(e, at);
+      const source = edges.from[e];
+      const sink = edges.to[e];
+      this.answerFrom[e] = -this.answer(source, at);
+      this.answerTo[e] = this.answer(sink, at);
       this.drift[e] =
-        edges.slopeFrom[e] * pressureDrift(gas, edges.from[e]) +
-        edges.slopeTo[e] * pressureDrift(gas, edges.to[e]);
+        edges.slopeFrom[e] * pressureDrift(gas, source) +
+        edges.slopeTo[e] * pressureDrift(gas, sink) +
+        edges.openingRate[e];
+      if (source < gas.dynamicCount) this.pressureOfDrift[source] += this.answerFrom[e] * this.drift[e];
+      if (sink < gas.dynamicCount) this.pressureOfDrift[sink] += this.answerTo[e] * this.drift[e];
     }
-    this.slopeFrom.set(edges.slopeFrom);
-    this.slopeTo.set(edges.slopeTo);
-    this.carried.set(edges.carried);
+  }
+
+  /**
+   * Freezes what a change of the flow through an edge carries: where the flow is about to turn, half of each side's gas, or what a
+   * step does would jump as it turns.
+   */
+  private mix(e: number, at: number): void {
+    const { gas, edges, carried } = this;
+    const { from, to, turning, stride } = edges;
+    const n = stride - 1;
+    const dp = gas.pressure[from[e]] - gas.pressure[to[e]];
+    const scale = turning[e];
+    const share = scale > 0 ? 0.5 - (0.5 * Math.abs(dp)) / Math.sqrt(dp * dp + scale * scale) : 0;
+    const other = dp >= 0 ? to[e] : from[e];
+    for (let k = 0; k < n; k++)
+      carried[at + k] = edges.carried[at + k] + share * (gas.fraction[other * n + k] - edges.carried[at + k]);
+    carried[at + n] = edges.carried[at + n] + share * (gas.enthalpy[other] - edges.carried[at + n]);
+  }
+
+  /** What a flow into a node, carrying what stands at `at`, does to its pressure [Pa/kg]. */
+  private answer(node: number, at: number): number {
+    const { gas, gradient, carried } = this;
+    if (node >= gas.dynamicCount) return 0;
+    const base = node * gas.stride;
+    let sum = 0;
+    for (let k = 0; k < gas.stride; k++) sum += gradient[base + k] * carried[at + k];
+    return sum;
   }
 
   /** Builds and factors I - w P S M. @param weight - w = gamma h [s] */
   factor(weight: number): void {
-    const { lu, edges, gas, entries, gradient, carried, slopeFrom, slopeTo } = this;
-    const stride = gas.stride;
+    const { lu, entries, slopeFrom, slopeTo, answerFrom, answerTo } = this;
     this.weight = weight;
     lu.setIdentity();
     const values = lu.values;
     for (let i = 0; i < this.activeCount; i++) {
       const e = this.active[i];
-      const at = e * stride;
-      for (let end = 0; end < 2; end++) {
-        const node = end === 0 ? edges.from[e] : edges.to[e];
-        if (node >= gas.dynamicCount) continue;
-        let answer = 0; // d pressure of node / d edge flow
-        const base = node * stride;
-        for (let k = 0; k < stride; k++) answer += gradient[base + k] * carried[at + k];
-        const w = end === 0 ? weight * answer : -weight * answer;
-        const first = entries[4 * e + 2 * end];
-        const second = entries[4 * e + 2 * end + 1];
-        if (first >= 0) values[first] += w * slopeFrom[e];
-        if (second >= 0) values[second] += w * slopeTo[e];
+      const at = 4 * e;
+      const from = weight * answerFrom[e];
+      const to = weight * answerTo[e];
+      if (entries[at] >= 0) values[entries[at]] -= from * slopeFrom[e];
+      if (entries[at + 1] >= 0) {
+        values[entries[at + 1]] -= from * slopeTo[e];
+        values[entries[at + 2]] -= to * slopeFrom[e];
       }
+      if (entries[at + 3] >= 0) values[entries[at + 3]] -= to * slopeTo[e];
     }
     lu.factor();
   }
 
-  /** Adds scale * f_t to r: what moving volumes do to the flows. */
-  addDrift(r: Float64Array, scale: number, record: boolean, recordAt: number): void {
-    for (let i = 0; i < this.activeCount; i++) {
-      const e = this.active[i];
-      if (this.drift[e] !== 0) this.addFlow(r, e, scale * this.drift[e], record, recordAt);
-    }
-  }
-
-  /** Overwrites r with (I - w J)^-1 r; records live from `recordAt` on when `record` is set. */
-  solve(r: Float64Array, record: boolean, recordAt: number): void {
-    const { gas, edges, gradient, pressures, weight } = this;
+  /**
+   * Overwrites r with (I - w J)^-1 (r + drift f_t); records live from `recordAt` on when `record` is set.
+   *
+   * @param drift - weight of f_t, what moving pistons do to the flows [s^2]
+   */
+  solve(r: Float64Array, drift: number, record: boolean, recordAt: number): void {
+    const { gas, edges, gradient, pressures, pressureOfDrift, weight } = this;
     const stride = gas.stride;
     const n = gas.dynamicCount;
     for (let node = 0; node < n; node++) {
       const base = node * stride;
-      let sum = 0;
+      let sum = drift * pressureOfDrift[node];
       for (let k = 0; k < stride; k++) sum += gradient[base + k] * r[base + k];
       pressures[node] = sum;
     }
@@ -148,7 +183,7 @@ export class ImplicitPressures {
       const sink = edges.to[e];
       const atSource = source < n ? pressures[source] : 0;
       const atSink = sink < n ? pressures[sink] : 0;
-      const flow = weight * (this.slopeFrom[e] * atSource + this.slopeTo[e] * atSink);
+      const flow = drift * this.drift[e] + weight * (this.slopeFrom[e] * atSource + this.slopeTo[e] * atSink);
       this.addFlow(r, e, flow, record, recordAt);
     }
   }

@@ -15,6 +15,25 @@ export function weigh(system: CycleSystem, weights: Float64Array): void {
   memory.weigh(weights.subarray(system.stateSize));
 }
 
+/**
+ * Scales of the unknowns for guessing the next start: what settles last are masses and energies on their way through the large
+ * volumes, so a node counts by the root of what it holds; memory follows from the state, so it counts little.
+ *
+ * @param weights - of `weigh`, from the gas now unpacked
+ */
+export function emphasise(system: CycleSystem, weights: Float64Array, emphasis: Float64Array): void {
+  const { gas, stateSize } = system;
+  let total = 0;
+  for (let node = 0; node < gas.dynamicCount; node++) total += gas.mass[node];
+  for (let node = 0; node < gas.dynamicCount; node++) {
+    const share = Math.sqrt((gas.mass[node] * gas.dynamicCount) / total);
+    for (let k = node * gas.stride; k < (node + 1) * gas.stride; k++) emphasis[k] = weights[k] * share;
+  }
+  for (let i = stateSize; i < weights.length; i++) emphasis[i] = MEMORY_SHARE * weights[i];
+}
+
+const MEMORY_SHARE = 0.05;
+
 /** Largest weighted change of any unknown; NaN where one is not a number. */
 export function largestChange(x: Float64Array, gx: Float64Array, weights: Float64Array): number {
   let largest = 0;

@@ -1,6 +1,7 @@
 import type { Knot } from './schedule.ts';
 import { Stepper } from './stepper.ts';
-import type { StepMethod } from './step-method.ts';
+import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
+import type { Accuracy } from './step-method.ts';
 import type { CycleSystem } from './system.ts';
 
 const SHORTEST = 1e-8;
@@ -33,9 +34,9 @@ export class Period {
   constructor(
     private readonly system: CycleSystem,
     private readonly knots: readonly Knot[],
-    private readonly choice: StepMethod,
+    private readonly method: RosenbrockW,
   ) {
-    this.stepper = new Stepper(system, choice.method);
+    this.stepper = new Stepper(system, method);
     this.next = new Float64Array(system.size);
     this.state = new Float64Array(system.size);
   }
@@ -62,9 +63,8 @@ export class Period {
   }
 
   /** Advances `y` over one period with steps chosen by error. */
-  adapt(y: Float64Array, record = false, observe?: Observer, tolerance = this.choice.tolerance): PeriodEnd {
-    const { system, stepper } = this;
-    const { method, longest } = this.choice;
+  adapt(y: Float64Array, { tolerance, longest }: Accuracy, record = false, observe?: Observer): PeriodEnd {
+    const { system, stepper, method } = this;
     const angles = [0];
     this.state.fill(0);
     this.state.set(y.subarray(0, system.stateSize));
@@ -77,7 +77,7 @@ export class Period {
       while (theta < knot.angle) {
         const left = knot.angle - theta;
         const tried = span >= 0.99 * left ? left : 2 * span > left ? left / 2 : span;
-        const error = stepper.step(theta, tried, this.state, this.next, record);
+        const error = stepper.step(theta, tried, this.state, this.next, record, true);
         const grow = Math.min(2.5, Math.max(0.2, 0.9 * Math.pow(tolerance / error, 1 / method.order)));
         const reached = tried === left ? knot.angle : theta + tried;
         if (error <= tolerance && stepper.begin(reached, this.next, record)) {
@@ -108,6 +108,7 @@ export class Period {
    * Advances `y` over one period on the present mesh.
    *
    * @param parts - equal parts that every step of the mesh is cut into
+   * @returns with the largest error of a step only where it records; the period itself does not ask for it
    */
   follow(y: Float64Array, record = false, observe?: Observer, parts = 1): PeriodEnd {
     const { system, stepper, mesh, knots } = this;
@@ -123,7 +124,7 @@ export class Period {
       for (let p = 1; p <= parts; p++) {
         const theta = begin + (p - 1) * part;
         const reached = p === parts ? mesh[i] : begin + p * part;
-        const error = stepper.step(theta, reached - theta, this.state, this.next, record);
+        const error = stepper.step(theta, reached - theta, this.state, this.next, record, record);
         if (error === Infinity || !stepper.begin(reached, this.next, record)) return system.failure(theta);
         largestError = Math.max(largestError, error);
         [this.state, this.next] = [this.next, this.state];

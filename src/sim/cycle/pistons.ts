@@ -3,11 +3,12 @@ import type { GasStates } from './gas-states.ts';
 
 /**
  * Where every piston stands, and what follows from it: cylinder volumes and their rates (written into the gas),
- * uncovered window areas.
+ * uncovered window areas and how fast they open.
  *
  *   V = V_c + A x(theta),   dV/dt = A omega dx/dtheta      x: below own top dead centre [m], A: bore area [m^2]
+ *   dA_w/dt = width omega dx/dtheta                        width: of the windows at the crown's edge [m]
  *
- * Numerics: x and its slope are tabulated, see PeriodicTable; window areas have kinks, which the schedule knows.
+ * Numerics: x and its slope are tabulated, see PeriodicTable; window areas have kinks, which the step's error sees.
  */
 export class Pistons {
   readonly travel: Float64Array;
@@ -15,12 +16,17 @@ export class Pistons {
   readonly travelSlope: Float64Array;
   readonly exhaustArea: Float64Array;
   readonly transferArea: Float64Array;
+  /** dA_w / dt [m^2/s]. */
+  readonly exhaustOpening: Float64Array;
+  readonly transferOpening: Float64Array;
+  private stands = NaN;
 
-  /** @param nodes - the cylinders' nodes, in the order of `cylinders` */
+  /** @param nodes - the cylinders' nodes, in the order of `cylinders`; @param omega - crank speed [rad/s] */
   constructor(
     readonly cylinders: readonly CylinderGeometry[],
     private readonly nodes: readonly number[],
     private readonly boreArea: number,
+    private readonly omega: number,
     private readonly gas: GasStates,
   ) {
     const n = cylinders.length;
@@ -28,11 +34,15 @@ export class Pistons {
     this.travelSlope = new Float64Array(n);
     this.exhaustArea = new Float64Array(n);
     this.transferArea = new Float64Array(n);
+    this.exhaustOpening = new Float64Array(n);
+    this.transferOpening = new Float64Array(n);
   }
 
-  /** @param theta - crank angle [rad]; @param omega - crank speed [rad/s] */
-  moveTo(theta: number, omega: number): void {
-    const { cylinders, nodes, boreArea, gas } = this;
+  /** @param theta - crank angle [rad] */
+  moveTo(theta: number): void {
+    if (theta === this.stands) return; // the last stage of a step ends where the next begins
+    this.stands = theta;
+    const { cylinders, nodes, boreArea, omega, gas } = this;
     for (let j = 0; j < cylinders.length; j++) {
       const cylinder = cylinders[j];
       const table = cylinder.travel;
@@ -41,10 +51,13 @@ export class Pistons {
       this.travel[j] = x;
       this.travelSlope[j] = table.slope;
       gas.volume[nodes[j]] = cylinder.clearanceVolume + boreArea * x;
-      gas.volumeRate[nodes[j]] = boreArea * table.slope * omega;
+      const speed = table.slope * omega;
+      gas.volumeRate[nodes[j]] = boreArea * speed;
       const depth = cylinder.depthAtTdc + x;
       this.exhaustArea[j] = cylinder.exhaust.area(depth);
       this.transferArea[j] = cylinder.transfer.area(depth);
+      this.exhaustOpening[j] = speed * cylinder.exhaust.width(depth);
+      this.transferOpening[j] = speed * cylinder.transfer.width(depth);
     }
   }
 }

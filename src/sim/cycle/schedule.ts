@@ -8,7 +8,7 @@ export interface CycleEvent {
   readonly cylinder: number;
 }
 
-/** An angle at which no step may pass by: a rate has a kink there, or something happens. */
+/** An angle at which no step may pass by: something happens there. */
 export interface Knot {
   /** Within (0, period] [rad]. */
   readonly angle: number;
@@ -19,8 +19,9 @@ export interface Knot {
 const SAME = 1e-9;
 
 /**
- * All knots of a period of whole turns, in order: kinks of the window areas, and of each cylinder the opening of its
- * exhaust, its spark, and the angle from which all its windows are shut. The last knot is the period's end.
+ * All knots of a period of whole turns, in order: of each cylinder the opening of its exhaust, its spark, and the angle from
+ * which all its windows are shut. The last knot is the period's end. Kinks of window areas are none: passing by one costs
+ * a method of second order no order, and there are sixteen to a cylinder.
  */
 export function buildSchedule(cylinders: readonly CylinderGeometry[], turns: number): Knot[] {
   const oneTurn: { angle: number; event: CycleEvent | null }[] = [];
@@ -29,7 +30,6 @@ export function buildSchedule(cylinders: readonly CylinderGeometry[], turns: num
     oneTurn.push({ angle: within < SAME ? TURN : within, event });
   };
   cylinders.forEach((c, cylinder) => {
-    for (const angle of c.kinks) put(angle, null);
     put(c.tdc + c.exhaust.opensAfterOwnTdc, { kind: 'exhaust opens', cylinder });
     put(trapAngle(c), { kind: 'trapped', cylinder });
     put(c.sparkAngle, { kind: 'spark', cylinder });

@@ -1,8 +1,10 @@
+import type { Secants } from '../numerics/anderson.ts';
 import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
 import type { PointResult, SolvedPoint } from '../results/point-result.ts';
 import { unsolved } from '../results/summarise.ts';
 import type { Model } from './model.ts';
 import type { OperatingPoint } from './operating-point.ts';
+import type { Recorded } from './periodic-search.ts';
 import { PeriodicSearch } from './periodic-search.ts';
 import type { PeriodStart } from './start.ts';
 import type { CycleSystem } from './system.ts';
@@ -28,7 +30,11 @@ export interface SolveOptions {
 
 /** What a later point needs to go on from this one. Plain data. */
 export interface SolvedStart extends PeriodStart {
+  /** Of every node at the start of the period [m^3]. */
+  readonly volumes: Float64Array;
   readonly mesh: Float64Array;
+  /** What the search learned of the slopes of its map. */
+  readonly secants: Secants;
 }
 
 export interface Progress {
@@ -65,30 +71,45 @@ export function* solve(
   options: SolveOptions = {},
 ): Generator<Progress, Solution> {
   const search = new PeriodicSearch(model, point, options);
-  const mostCycles = options.mostCycles ?? MOST_CYCLES;
-  const giveUp = (reason: string): Solution => ({
-    result: unsolved(model, point, search.cycle, search.change, reason),
-    next: null,
-  });
-  let toGlance = options.preview === true;
+  const found = yield* settle(search, options.mostCycles ?? MOST_CYCLES, options.preview);
+  if (typeof found !== 'string') return found;
+  return { result: unsolved(model, point, search.cycle, search.change, found), next: null };
+}
+
+/**
+ * Drives a search until its period repeats, yielding after every period.
+ *
+ * @returns the recorded period, or why there is none
+ */
+export function* settle(
+  search: PeriodicSearch,
+  mostCycles: number,
+  preview = false,
+): Generator<Progress, Recorded | string> {
+  let toGlance = preview;
   while (search.cycle < mostCycles) {
-    const problem = search.advance();
-    if (problem !== null) return giveUp(problem);
-    const glance = toGlance && search.isWithin(GLANCE) ? search.glance() : null;
-    if (glance) toGlance = false;
-    const { cycle, change } = search;
-    yield { cycle, change, preview: glance?.result ?? null, near: glance?.next ?? null };
-    if (!search.settled) {
-      search.guess();
-      continue;
+    const glancing = toGlance && (search.atNeighbour || search.isWithin(GLANCE));
+    const recorded = glancing || search.hopeful ? search.advanceRecording() : null;
+    if (!recorded) {
+      const problem = search.advance();
+      if (problem !== null) return problem;
     }
-    const found = search.finish();
-    if (typeof found === 'string') return giveUp(found);
-    if (found) return found;
+    const seen = glancing && search.isWithin(GLANCE) ? recorded : null;
+    if (seen) toGlance = false;
+    const { settled } = search;
+    search.guess();
+    if (recorded && settled) {
+      if (!recorded.fine) search.refresh();
+      else if (search.arrived) return recorded;
+    }
+    yield {
+      cycle: search.cycle,
+      change: search.change,
+      preview: seen && { ...seen.result, preliminary: true },
+      near: seen && seen.next,
+    };
   }
-  return giveUp(
-    `no periodic state after ${search.cycle} periods: the last one still changed a volume by ${percent(search.change)}${misfiring(search.system)}`,
-  );
+  return `no periodic state after ${search.cycle} periods: the last one still changed a volume by ${percent(search.change)}${misfiring(search.system)}`;
 }
 
 /** Drains `solve`. */

@@ -65,7 +65,7 @@ type Filling = [pressure: number, temperature: number, fractions: readonly numbe
 function fill(system: CycleSystem, filling: (kind: string, node: number) => Filling): PeriodStart {
   const { gas, pistons, model } = system;
   const state = new Float64Array(system.stateSize);
-  pistons.moveTo(0, system.omega);
+  pistons.moveTo(0);
   for (let node = 0; node < gas.dynamicCount; node++) {
     gas.pack(state, node, ...filling(model.network.nodes[node].kind, node));
   }

@@ -37,10 +37,18 @@ export class Stepper {
    * @param span  - length of the step in crank angle, > 0 [rad]
    * @param y     - state there
    * @param next  - overwritten with the state at theta + span
-   * @returns the error of the step relative to each node's mass and thermal energy, largest of all nodes; Infinity where
-   *          the step leads out of range
+   * @param judge - whether the error is wanted
+   * @returns the error of the step relative to each node's mass and thermal energy, largest of all nodes, 0 where not wanted;
+   *          Infinity where the step leads out of range
    */
-  step(theta: number, span: number, y: Float64Array, next: Float64Array, record: boolean): number {
+  step(
+    theta: number,
+    span: number,
+    y: Float64Array,
+    next: Float64Array,
+    record: boolean,
+    judge: boolean,
+  ): number {
     const { system, method, stages, argument, rates, firstRates } = this;
     const { stages: s, a, c, d, m, e, alpha, gamma } = method;
     const size = record ? system.size : system.stateSize;
@@ -49,42 +57,43 @@ export class Stepper {
     system.burning.prepare(theta, span);
     system.implicit.factor(w);
     for (let i = 0; i < s; i++) {
-      const u = stages[i];
       let f = firstRates;
       if (i > 0) {
-        combine(argument, y, stages, a, i * s, i, size);
+        combine(argument, y, 1, stages, a, i * s, i, 1, size);
         if (!system.rates(theta + alpha[i] * span, argument, rates, record)) return Infinity;
         f = rates;
       }
-      for (let k = 0; k < size; k++) u[k] = w * f[k];
+      const u = stages[i];
+      combine(u, f, w, stages, c, i * s, i, gamma, size);
       system.burning.addTo(u, w, record);
-      for (let j = 0; j < i; j++) {
-        const factor = gamma * c[i * s + j];
-        if (factor === 0) continue;
-        const earlier = stages[j];
-        for (let k = 0; k < size; k++) u[k] += factor * earlier[k];
-      }
-      system.implicit.addDrift(u, w * d[i] * h, record, system.stateSize);
-      system.implicit.solve(u, record, system.stateSize);
+      system.implicit.solve(u, w * d[i] * h, record, system.stateSize);
     }
-    combine(next, y, stages, m, 0, s, size);
-    return system.errorNorm(stages, e);
+    combine(next, y, 1, stages, m, 0, s, 1, size);
+    return judge ? system.errorNorm(stages, e) : 0;
   }
 }
 
-/** out = y + sum over j < count of weights[first + j] stages[j] */
+/** out = share y + scale * sum over j < count of weights[first + j] stages[j] */
 function combine(
   out: Float64Array,
   y: Float64Array,
+  share: number,
   stages: readonly Float64Array[],
   weights: Float64Array,
   first: number,
   count: number,
+  scale: number,
   size: number,
 ): void {
-  for (let k = 0; k < size; k++) out[k] = y[k];
-  for (let j = 0; j < count; j++) {
-    const weight = weights[first + j];
+  if (count === 0) {
+    for (let k = 0; k < size; k++) out[k] = share * y[k];
+    return;
+  }
+  const weight = scale * weights[first];
+  const u = stages[0];
+  for (let k = 0; k < size; k++) out[k] = share * y[k] + weight * u[k];
+  for (let j = 1; j < count; j++) {
+    const weight = scale * weights[first + j];
     if (weight === 0) continue;
     const u = stages[j];
     for (let k = 0; k < size; k++) out[k] += weight * u[k];

@@ -41,6 +41,12 @@ import { PistonWork } from './sources/piston-work.ts';
  */
 const SLIP_SMOOTHING = 2;
 
+/**
+ * Pressure difference within which a flow counts as about to turn, in multiples of its smoothing at the point's own speed: a
+ * hundredth of the difference that carries the design flow.
+ */
+const TURNING = 10;
+
 /** What stood in a cylinder when all its windows had shut. */
 export interface Trapped {
   mass: number;
@@ -103,7 +109,7 @@ export class CycleSystem {
     gas.setReservoir(at.ambient, ambient.pressure, ambient.temperature, airOnly);
     const edges = new EdgeFlows(network.edges, gas);
     this.edges = edges;
-    this.pistons = new Pistons(geometry.cylinders, at.cylinders, geometry.boreArea, gas);
+    this.pistons = new Pistons(geometry.cylinders, at.cylinders, geometry.boreArea, omega, gas);
     this.memory = new Memory(geometry.cylinders.length);
     this.trapped = geometry.cylinders.map(() => ({
       mass: 0,
@@ -177,34 +183,37 @@ export class CycleSystem {
     // Windows are open for about a third of a turn: their design flow is three times the mean.
     const windowFlow = 3 * perCylinder;
     const outletFlow = this.designFlow / collectors.length;
+    const slip: Opening = {
+      edge: through.slip,
+      forward: blower.clearanceDischarge * slipArea,
+      backward: blower.clearanceDischarge * slipArea,
+      smoothing: SLIP_SMOOTHING,
+    };
+    const openings = [
+      ...through.entries.map((edge) =>
+        opening(edge, passages.entryArea, passages.entryDischarge, windowFlow),
+      ),
+      ...through.outlets.map((edge, i) =>
+        opening(edge, collectors[i].outletArea, collectors[i].outletDischarge, outletFlow),
+      ),
+    ];
     const orifices = new Orifices(
-      [
-        {
-          edge: through.slip,
-          forward: blower.clearanceDischarge * slipArea,
-          backward: blower.clearanceDischarge * slipArea,
-          smoothing: SLIP_SMOOTHING,
-        },
-        ...through.entries.map((edge) =>
-          opening(edge, passages.entryArea, passages.entryDischarge, windowFlow),
-        ),
-        ...through.outlets.map((edge, i) =>
-          opening(edge, collectors[i].outletArea, collectors[i].outletDischarge, outletFlow),
-        ),
-      ].filter((o) => o.forward > 0 || o.backward > 0),
+      [slip, ...openings].filter((o) => o.forward > 0 || o.backward > 0),
       gas,
       edges,
     );
     const { windows } = engine;
     const largest = (kind: 'exhaust' | 'transfer') =>
       Math.max(...geometry.cylinders.map((c) => c[kind].fullArea));
+    const transferSmoothing = smoothing(windows.transferDischarge.forward * largest('transfer'), windowFlow);
+    const exhaustSmoothing = smoothing(windows.exhaustDischarge.forward * largest('exhaust'), windowFlow);
     const windowsFlow = new Windows(
       { transfers: through.transfers, exhausts: through.exhausts },
       {
         transferDischarge: windows.transferDischarge,
         exhaustDischarge: windows.exhaustDischarge,
-        transferSmoothing: smoothing(windows.transferDischarge.forward * largest('transfer'), windowFlow),
-        exhaustSmoothing: smoothing(windows.exhaustDischarge.forward * largest('exhaust'), windowFlow),
+        transferSmoothing,
+        exhaustSmoothing,
         shortCircuitShare: engine.scavenging.shortCircuitShare,
         fresh: model.fresh,
       },
@@ -299,6 +308,10 @@ export class CycleSystem {
     }
     this.burning.recordAt = end;
     this.size = end + this.burning.recordCount;
+    const mayTurn = (edge: number, scale: number) => (edges.turning[edge] = (TURNING * scale) / (top * top));
+    for (const { edge, smoothing } of openings) mayTurn(edge, smoothing);
+    for (const edge of through.transfers) mayTurn(edge, transferSmoothing);
+    for (const edge of through.exhausts) mayTurn(edge, exhaustSmoothing);
     // Edges without any opening never flow.
     for (let e = 0; e < edges.count; e++) edges.close(e);
     this.implicit = new ImplicitPressures(gas, edges);
@@ -315,7 +328,7 @@ export class CycleSystem {
   rates(theta: number, y: Float64Array, rates: Float64Array, record: boolean): boolean {
     const { instant, gas, edges, flows, sources } = this;
     instant.theta = theta;
-    this.pistons.moveTo(theta, instant.omega);
+    this.pistons.moveTo(theta);
     if (!gas.unpack(y)) return false;
     for (let i = 0; i < flows.length; i++) flows[i].setFlows();
     for (let k = 0; k < this.stateSize; k++) rates[k] = 0;

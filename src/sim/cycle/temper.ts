@@ -10,7 +10,7 @@ export interface Temper {
 }
 
 const LADDER: readonly Temper[] = [
-  { depth: 6, repair: 'constituents', damping: 1 },
+  { depth: 12, repair: 'constituents', damping: 1 },
   { depth: 6, repair: 'nodes', damping: 1 },
   { depth: 0, repair: 'nodes', damping: 1 },
   { depth: 6, repair: 'nodes', damping: 0.4 },

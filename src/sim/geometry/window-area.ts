@@ -25,6 +25,19 @@ export function roundedWindowArea(width: number, height: number, radius: number,
   return width * e - (2 - 0.5 * Math.PI) * radius * radius;
 }
 
+/**
+ * Width of the same window at the crown's edge: the slope dA/de of its area.
+ *
+ *   w - 2 c + 2 sqrt(d (2 c - d))  where d, the distance to the nearer end, is below c;  w between
+ *
+ * @returns 0 above the top and below the floor [m]
+ */
+export function roundedWindowWidth(width: number, height: number, radius: number, e: number): number {
+  if (e <= 0 || e >= height) return 0;
+  const d = Math.min(e, height - e);
+  return d < radius ? width - 2 * radius + 2 * Math.sqrt(d * (2 * radius - d)) : width;
+}
+
 function cornerStrip(width: number, radius: number, e: number): number {
   // Both corners together are a circular segment of angle t; taken from a sine, it is exact for small e.
   const t = 4 * Math.asin(Math.sqrt((0.5 * e) / radius));

@@ -1,4 +1,4 @@
-import { roundedWindowArea } from './window-area.ts';
+import { roundedWindowArea, roundedWindowWidth } from './window-area.ts';
 
 /** One group of equal windows as it stands in one cylinder, trim included. */
 export interface WindowInCylinder {
@@ -61,6 +61,17 @@ export class WindowProfile {
       const e = depth - this.tops[i]!;
       if (e > 0)
         total += this.factors[i]! * roundedWindowArea(this.widths[i]!, this.heights[i]!, this.radii[i]!, e);
+    }
+    return total;
+  }
+
+  /** Slope of `area` by the depth [m]. */
+  width(depth: number): number {
+    let total = 0;
+    for (let i = 0; i < this.tops.length; i++) {
+      const e = depth - this.tops[i]!;
+      if (e > 0)
+        total += this.factors[i]! * roundedWindowWidth(this.widths[i]!, this.heights[i]!, this.radii[i]!, e);
     }
     return total;
   }

@@ -1,3 +1,9 @@
+/** Differences between evaluations of a map, the oldest first: of the weighted residuals, and of the values. Plain data. */
+export interface Secants {
+  readonly residuals: readonly Float64Array[];
+  readonly values: readonly Float64Array[];
+}
+
 /**
  * Anderson acceleration of a fixed-point map x = G(x), in weighted least-squares form.
  *
@@ -26,6 +32,23 @@ export class Anderson {
   ) {
     this.lastF = new Float64Array(size);
     this.lastG = new Float64Array(size);
+  }
+
+  /** What has been learned of the map's slopes. */
+  get secants(): Secants {
+    return { residuals: this.deltaF.slice(), values: this.deltaG.slice() };
+  }
+
+  /** Takes over what was learned of a map that is nearly this one. */
+  adopt({ residuals, values }: Secants): void {
+    this.forget();
+    this.deltaF.push(...residuals.slice(-this.depth));
+    this.deltaG.push(...values.slice(-this.depth));
+  }
+
+  /** Goes on with a map that is nearly the last one: keeps what was learned of its slopes, not where it stood. */
+  rebase(): void {
+    this.seen = false;
   }
 
   forget(): void {

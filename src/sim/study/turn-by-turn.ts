@@ -40,7 +40,8 @@ export function* turnByTurn(
   start?: PeriodStart,
 ): Generator<Turn, TurnsEnd> {
   const system = new CycleSystem(model, point, 'by turns');
-  const period = new Period(system, buildSchedule(model.geometry.cylinders, 1), stepMethod(model, point));
+  const { method, fine } = stepMethod(model, point);
+  const period = new Period(system, buildSchedule(model.geometry.cylinders, 1), method);
   const begin = start ?? atRest(system);
   const n = system.stateSize;
   const now = new Float64Array(n + begin.memory.length);
@@ -54,7 +55,7 @@ export function* turnByTurn(
     const records = new Float64Array(system.size);
     records.set(now.subarray(0, n));
     const recorder = new Recorder(system, MOST_POINTS);
-    const end = period.adapt(records, true, recorder.note);
+    const end = period.adapt(records, fine, true, recorder.note);
     if (!end.ok) return { reason: end.reason };
     now.set(records.subarray(0, n));
     now.set(system.memory.values, n);

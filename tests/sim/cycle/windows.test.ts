@@ -27,7 +27,7 @@ function crossing(
   const state = new Float64Array(stateSize);
   state.set(atRest(system).state);
   const theta = model.geometry.cylinders[0].bdc;
-  system.pistons.moveTo(theta, system.omega);
+  system.pistons.moveTo(theta);
   const { at: nodes, through } = model.network;
   gas.pack(state, nodes.cylinders[0], AMBIENT, 500, [purity, 0, 1 - purity]);
   gas.pack(state, nodes.passages[0], passage, 330, FRESH);

@@ -66,6 +66,7 @@ export class Windows implements FlowElement {
       if (transferArea > 0) {
         const { forward, backward } = settings.transferDischarge;
         flow.set(transfer, forward * transferArea, backward * transferArea, settings.transferSmoothing);
+        edges.openingRate[transfer] = (edges.massFlow[transfer] * pistons.transferOpening[j]) / transferArea;
       } else edges.close(transfer);
       if (exhaustArea > 0) {
         const { forward, backward } = settings.exhaustDischarge;
@@ -75,6 +76,7 @@ export class Windows implements FlowElement {
           backward * exhaustArea,
           settings.exhaustSmoothing,
         );
+        edges.openingRate[exhaust] = (edges.massFlow[exhaust] * pistons.exhaustOpening[j]) / exhaustArea;
         if (outwards) this.carryScavenged(j, transfer, exhaust);
       } else edges.close(exhaust);
     }

@@ -41,6 +41,9 @@ export class Burning {
   private readonly lastProgress: number;
   /** Fuel rate of the step prepared [kg/s]. */
   private readonly rate: Float64Array;
+  /** Where the step prepared ends [rad], and what is burned there: the next step begins with it. */
+  private readonly endAngle: Float64Array;
+  private readonly endFraction: Float64Array;
 
   constructor(
     private readonly cylinders: readonly BurningCylinder[],
@@ -55,6 +58,8 @@ export class Burning {
   ) {
     this.recordCount = cylinders.length;
     this.rate = new Float64Array(cylinders.length);
+    this.endAngle = new Float64Array(cylinders.length).fill(NaN);
+    this.endFraction = new Float64Array(cylinders.length);
     this.lastProgress = wiebePhase(1 - 1e-9, settings.wiebeA, settings.wiebeM);
   }
 
@@ -72,6 +77,7 @@ export class Burning {
         : residual > misfireResidual
           ? 0
           : completeness;
+    this.endAngle[j] = NaN;
     memory.setBurn(j, this.fuelPresent(node), timing.delay, timing.duration, share);
   }
 
@@ -97,18 +103,20 @@ export class Burning {
       const mass = memory.burnMass(j);
       if (mass === 0) continue;
       const { node, sparkAngle } = cylinders[j];
-      let since = (theta - sparkAngle) % TURN;
-      if (since < 0) since += TURN;
+      const turned = theta - sparkAngle;
+      const since = turned - TURN * Math.floor(turned / TURN);
       const duration = memory.burnDuration(j);
       const begin = (since - memory.burnDelay(j)) / duration;
       const end = begin + span / duration;
       if (end <= 0 || begin >= this.lastProgress) continue;
       const eta = memory.completeness(j);
-      const before = wiebeFraction(begin, wiebeA, wiebeM);
+      const before = theta === this.endAngle[j] ? this.endFraction[j] : wiebeFraction(begin, wiebeA, wiebeM);
+      this.endAngle[j] = theta + span;
+      this.endFraction[j] = wiebeFraction(end, wiebeA, wiebeM);
       const expected = mass * (1 - eta * before);
       const present = this.fuelPresent(node);
       const share = present < expected ? present / expected : 1;
-      const burned = mass * eta * share * (wiebeFraction(end, wiebeA, wiebeM) - before);
+      const burned = mass * eta * share * (this.endFraction[j] - before);
       this.rate[j] = (burned * instant.omega) / span;
     }
   }

@@ -3,6 +3,7 @@ import type { Network } from '../../cycle/network.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import { PeriodicSearch } from '../../cycle/periodic-search.ts';
 import type { Solution, SolvedStart } from '../../cycle/solve.ts';
+import { settle } from '../../cycle/solve.ts';
 import { unsolved } from '../../results/summarise.ts';
 import { freshCharge } from './fresh-charge.ts';
 
@@ -82,21 +83,19 @@ export function* solveHeld(
     plenum.temperature,
     freshCharge(held, plenum.purity),
   );
-  const giveUp = (reason: string): Solution => ({
-    result: unsolved(held, point, search.cycle, search.change, reason),
+  const found = yield* quietly(settle(search, MOST_CYCLES));
+  if (typeof found !== 'string') return found;
+  return {
+    result: unsolved(held, point, search.cycle, search.change, `with the plenum held, ${found}`),
     next: null,
-  });
-  while (search.cycle < MOST_CYCLES) {
-    const problem = search.advance();
-    if (problem !== null) return giveUp(problem);
+  };
+}
+
+/** The same run without what it tells on the way. */
+function* quietly<T>(run: Generator<unknown, T>): Generator<void, T> {
+  for (;;) {
+    const step = run.next();
+    if (step.done) return step.value;
     yield;
-    if (!search.settled) {
-      search.guess();
-      continue;
-    }
-    const found = search.finish();
-    if (typeof found === 'string') return giveUp(found);
-    if (found) return found;
   }
-  return giveUp(`no periodic state with the plenum held after ${search.cycle} periods`);
 }
