@@ -52,7 +52,10 @@ export const step: Rows = async function* () {
     return { ...NOTHING, work, median: `${((1e6 * median) / steps).toFixed(2)} us`, spread };
   };
   yield await each(`one right-hand side, ${method.name} at ${SPEED_RPM} rpm`, () => {
-    for (let i = 0; i < states.length; i++) system.rates(angles[i], states[i], rates, false);
+    for (let i = 0; i < states.length; i++) {
+      system.instant.theta = angles[i];
+      system.rates(states[i], rates, false);
+    }
   });
   yield {
     ...(await each(`one step, ${method.name} at ${SPEED_RPM} rpm`, () => void followed(1))),

@@ -16,6 +16,10 @@ export class EdgeFlows {
   readonly slopeTo: Float64Array;
   readonly openingRate: Float64Array;
   readonly carried: Float64Array;
+  /** Of an orifice: discharge coefficient times area with and against the edge [m^2], smoothing pressure [Pa]. */
+  readonly forward: Float64Array;
+  readonly backward: Float64Array;
+  readonly smoothing: Float64Array;
   /** Pressure difference within which a flow counts as about to turn; 0 where none does [Pa]. */
   readonly turning: Float64Array;
   readonly stride: number;
@@ -32,6 +36,9 @@ export class EdgeFlows {
     this.slopeFrom = new Float64Array(this.count);
     this.slopeTo = new Float64Array(this.count);
     this.openingRate = new Float64Array(this.count);
+    this.forward = new Float64Array(this.count);
+    this.backward = new Float64Array(this.count);
+    this.smoothing = new Float64Array(this.count).fill(1);
     this.turning = new Float64Array(this.count);
     this.carried = new Float64Array(this.count * this.stride);
   }

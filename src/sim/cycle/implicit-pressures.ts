@@ -26,6 +26,9 @@ import type { GasStates } from './gas-states.ts';
  * the ideal gas law at fixed composition.
  */
 export class ImplicitPressures {
+  /** w = gamma h [s], and the weight of f_t, what moving pistons do to the flows [s^2]. */
+  weight = 0;
+  drift = 0;
   private readonly lu: SparseLu;
   /** dp of node / d state, node-major, and what else `freeze` holds. */
   private readonly gradient: Float64Array;
@@ -36,14 +39,13 @@ export class ImplicitPressures {
   private readonly answerFrom: Float64Array;
   private readonly answerTo: Float64Array;
   /** Rate at which each flow changes because pistons move [kg/s^2], and what that does to pressures [Pa/s^2]. */
-  private readonly drift: Float64Array;
+  private readonly drifts: Float64Array;
   private readonly pressureOfDrift: Float64Array;
   private readonly active: Int32Array;
   private activeCount = 0;
   private readonly pressures: Float64Array;
   /** Where each edge's four matrix entries stand: (from, from), (from, to), (to, from), (to, to). */
   private readonly entries: Int32Array;
-  private weight = 0;
 
   constructor(
     private readonly gas: GasStates,
@@ -71,7 +73,7 @@ export class ImplicitPressures {
     this.carried = new Float64Array(edges.carried.length);
     this.answerFrom = new Float64Array(edges.count);
     this.answerTo = new Float64Array(edges.count);
-    this.drift = new Float64Array(edges.count);
+    this.drifts = new Float64Array(edges.count);
     this.pressureOfDrift = new Float64Array(n);
     this.active = new Int32Array(edges.count);
     this.pressures = new Float64Array(n);
@@ -104,12 +106,12 @@ export class ImplicitPressures {
       const sink = edges.to[e];
       this.answerFrom[e] = -this.answer(source, at);
       this.answerTo[e] = this.answer(sink, at);
-      this.drift[e] =
+      this.drifts[e] =
         edges.slopeFrom[e] * pressureDrift(gas, source) +
         edges.slopeTo[e] * pressureDrift(gas, sink) +
         edges.openingRate[e];
-      if (source < gas.dynamicCount) this.pressureOfDrift[source] += this.answerFrom[e] * this.drift[e];
-      if (sink < gas.dynamicCount) this.pressureOfDrift[sink] += this.answerTo[e] * this.drift[e];
+      if (source < gas.dynamicCount) this.pressureOfDrift[source] += this.answerFrom[e] * this.drifts[e];
+      if (sink < gas.dynamicCount) this.pressureOfDrift[sink] += this.answerTo[e] * this.drifts[e];
     }
   }
 
@@ -140,10 +142,9 @@ export class ImplicitPressures {
     return sum;
   }
 
-  /** Builds and factors I - w P S M. @param weight - w = gamma h [s] */
-  factor(weight: number): void {
-    const { lu, entries, slopeFrom, slopeTo, answerFrom, answerTo } = this;
-    this.weight = weight;
+  /** Builds and factors I - w P S M. */
+  factor(): void {
+    const { lu, entries, slopeFrom, slopeTo, answerFrom, answerTo, weight } = this;
     lu.setIdentity();
     const values = lu.values;
     for (let i = 0; i < this.activeCount; i++) {
@@ -161,13 +162,9 @@ export class ImplicitPressures {
     lu.factor();
   }
 
-  /**
-   * Overwrites r with (I - w J)^-1 (r + drift f_t); records live from `recordAt` on when `record` is set.
-   *
-   * @param drift - weight of f_t, what moving pistons do to the flows [s^2]
-   */
-  solve(r: Float64Array, drift: number, record: boolean, recordAt: number): void {
-    const { gas, edges, gradient, pressures, pressureOfDrift, weight } = this;
+  /** Overwrites r with (I - w J)^-1 (r + drift f_t); records live from `recordAt` on when `record` is set. */
+  solve(r: Float64Array, record: boolean, recordAt: number): void {
+    const { gas, edges, gradient, pressures, pressureOfDrift, weight, drift, carried } = this;
     const stride = gas.stride;
     const n = gas.dynamicCount;
     for (let node = 0; node < n; node++) {
@@ -183,22 +180,15 @@ export class ImplicitPressures {
       const sink = edges.to[e];
       const atSource = source < n ? pressures[source] : 0;
       const atSink = sink < n ? pressures[sink] : 0;
-      const flow = drift * this.drift[e] + weight * (this.slopeFrom[e] * atSource + this.slopeTo[e] * atSink);
-      this.addFlow(r, e, flow, record, recordAt);
+      const flow =
+        drift * this.drifts[e] + weight * (this.slopeFrom[e] * atSource + this.slopeTo[e] * atSink);
+      // What the flow, carrying what was frozen, does to the two nodes and the record.
+      const at = e * stride;
+      if (source < n)
+        for (let k = 0, j = source * stride; k < stride; k++) r[j + k] -= flow * carried[at + k];
+      if (sink < n) for (let k = 0, j = sink * stride; k < stride; k++) r[j + k] += flow * carried[at + k];
+      if (record) for (let k = 0, j = recordAt + at; k < stride; k++) r[j + k] += flow * carried[at + k];
     }
-  }
-
-  /** What `flow` through edge e, carrying what was frozen, does to the two nodes and the record. */
-  private addFlow(r: Float64Array, e: number, flow: number, record: boolean, recordAt: number): void {
-    const { edges, carried } = this;
-    const n = this.gas.dynamicCount;
-    const stride = this.gas.stride;
-    const source = edges.from[e];
-    const sink = edges.to[e];
-    const at = e * stride;
-    if (source < n) for (let k = 0, j = source * stride; k < stride; k++) r[j + k] -= flow * carried[at + k];
-    if (sink < n) for (let k = 0, j = sink * stride; k < stride; k++) r[j + k] += flow * carried[at + k];
-    if (record) for (let k = 0, j = recordAt + at; k < stride; k++) r[j + k] += flow * carried[at + k];
   }
 }
 

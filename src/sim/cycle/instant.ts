@@ -2,6 +2,8 @@
 export interface Instant {
   /** Crank angle from the start of the period [rad]. */
   theta: number;
+  /** Length of the step in hand [rad]. */
+  span: number;
   /** Angle turned before this period began: where the rotors stand [rad]. */
   before: number;
   /** Crank speed, constant over a period [rad/s]. */

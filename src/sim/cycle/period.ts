@@ -71,16 +71,20 @@ export class Period {
     let theta = 0;
     let span = longest / 8;
     let largestError = 0;
-    if (!stepper.begin(theta, this.state, record)) return system.failure(theta);
+    stepper.theta = theta;
+    if (!stepper.begin(this.state, record)) return system.failure(theta);
     observe?.(theta);
     for (const knot of this.knots) {
       while (theta < knot.angle) {
         const left = knot.angle - theta;
         const tried = span >= 0.99 * left ? left : 2 * span > left ? left / 2 : span;
-        const error = stepper.step(theta, tried, this.state, this.next, record, true);
+        stepper.theta = theta;
+        stepper.span = tried;
+        const error = stepper.step(this.state, this.next, record, true) ? stepper.error : Infinity;
         const grow = Math.min(2.5, Math.max(0.2, 0.9 * Math.pow(tolerance / error, 1 / method.order)));
         const reached = tried === left ? knot.angle : theta + tried;
-        if (error <= tolerance && stepper.begin(reached, this.next, record)) {
+        stepper.theta = reached;
+        if (error <= tolerance && stepper.begin(this.next, record)) {
           theta = reached;
           largestError = Math.max(largestError, error);
           [this.state, this.next] = [this.next, this.state];
@@ -93,7 +97,8 @@ export class Period {
           this.refused++;
           span = error <= tolerance ? tried / 4 : tried * Math.min(grow, 0.8);
           if (!(span > SHORTEST)) return system.failure(theta);
-          if (!stepper.begin(theta, this.state, record)) return system.failure(theta);
+          stepper.theta = theta;
+          if (!stepper.begin(this.state, record)) return system.failure(theta);
         }
       }
       system.actOn(knot.events);
@@ -116,7 +121,8 @@ export class Period {
     this.state.set(y.subarray(0, system.stateSize));
     let largestError = 0;
     let k = 0;
-    if (!stepper.begin(0, this.state, record)) return system.failure(0);
+    stepper.theta = 0;
+    if (!stepper.begin(this.state, record)) return system.failure(0);
     observe?.(0);
     for (let i = 1; i < mesh.length; i++) {
       const begin = mesh[i - 1];
@@ -124,9 +130,12 @@ export class Period {
       for (let p = 1; p <= parts; p++) {
         const theta = begin + (p - 1) * part;
         const reached = p === parts ? mesh[i] : begin + p * part;
-        const error = stepper.step(theta, reached - theta, this.state, this.next, record, record);
-        if (error === Infinity || !stepper.begin(reached, this.next, record)) return system.failure(theta);
-        largestError = Math.max(largestError, error);
+        stepper.theta = theta;
+        stepper.span = reached - theta;
+        if (!stepper.step(this.state, this.next, record, record)) return system.failure(theta);
+        stepper.theta = reached;
+        if (!stepper.begin(this.next, record)) return system.failure(theta);
+        if (record) largestError = Math.max(largestError, stepper.error);
         [this.state, this.next] = [this.next, this.state];
         this.taken++;
         if (p < parts) observe?.(reached);

@@ -53,11 +53,15 @@ export class Pistons {
       gas.volume[nodes[j]] = cylinder.clearanceVolume + boreArea * x;
       const speed = table.slope * omega;
       gas.volumeRate[nodes[j]] = boreArea * speed;
-      const depth = cylinder.depthAtTdc + x;
-      this.exhaustArea[j] = cylinder.exhaust.area(depth);
-      this.transferArea[j] = cylinder.transfer.area(depth);
-      this.exhaustOpening[j] = speed * cylinder.exhaust.width(depth);
-      this.transferOpening[j] = speed * cylinder.transfer.width(depth);
+      const { exhaust, transfer } = cylinder;
+      exhaust.depth = cylinder.depthAtTdc + x;
+      exhaust.uncover();
+      this.exhaustArea[j] = exhaust.openArea;
+      this.exhaustOpening[j] = speed * exhaust.openWidth;
+      transfer.depth = exhaust.depth;
+      transfer.uncover();
+      this.transferArea[j] = transfer.openArea;
+      this.transferOpening[j] = speed * transfer.openWidth;
     }
   }
 }

@@ -3,10 +3,17 @@ import type { CycleSystem } from './system.ts';
 
 /**
  * One step of the network in crank angle, linearly implicit in the pressures (see rosenbrock-w.ts and
- * implicit-pressures.ts). Buffers belong to the stepper; a step allocates nothing.
+ * implicit-pressures.ts). Buffers belong to the stepper; a step allocates nothing, and what would be passed as a double goes
+ * through fields, because a compiler boxes it where it does not inline the call.
  */
 export class Stepper {
+  /** Where the step begins [rad], and its length in crank angle, > 0 [rad]. */
+  theta = 0;
+  span = 0;
+  /** Error of the last step that was judged, relative to each node's mass and thermal energy, largest of all nodes. */
+  error = 0;
   private readonly stages: Float64Array[];
+  private readonly couplings: Float64Array;
   private readonly argument: Float64Array;
   private readonly firstRates: Float64Array;
   private readonly rates: Float64Array;
@@ -17,6 +24,7 @@ export class Stepper {
   ) {
     const n = system.size;
     this.stages = Array.from({ length: method.stages }, () => new Float64Array(n));
+    this.couplings = method.c.map((c) => method.gamma * c);
     this.argument = new Float64Array(n);
     this.firstRates = new Float64Array(n);
     this.rates = new Float64Array(n);
@@ -26,74 +34,69 @@ export class Stepper {
    * Makes (theta, y) the point to step from. Linearises there; a repeated `step` with another length reuses it.
    * @returns false where the state cannot be unpacked
    */
-  begin(theta: number, y: Float64Array, record: boolean): boolean {
-    if (!this.system.rates(theta, y, this.firstRates, record) || !this.system.gas.inRange()) return false;
-    this.system.implicit.freeze();
+  begin(y: Float64Array, record: boolean): boolean {
+    const { system } = this;
+    system.instant.theta = this.theta;
+    if (!system.rates(y, this.firstRates, record) || !system.gas.inRange()) return false;
+    system.implicit.freeze();
     return true;
   }
 
   /**
-   * @param theta - crank angle at the start of the step [rad]
-   * @param span  - length of the step in crank angle, > 0 [rad]
+   * Steps over `span` from where it began.
+   *
    * @param y     - state there
    * @param next  - overwritten with the state at theta + span
-   * @param judge - whether the error is wanted
-   * @returns the error of the step relative to each node's mass and thermal energy, largest of all nodes, 0 where not wanted;
-   *          Infinity where the step leads out of range
+   * @param judge - whether `error` is wanted
+   * @returns false where the step leads out of range
    */
-  step(
-    theta: number,
-    span: number,
-    y: Float64Array,
-    next: Float64Array,
-    record: boolean,
-    judge: boolean,
-  ): number {
-    const { system, method, stages, argument, rates, firstRates } = this;
-    const { stages: s, a, c, d, m, e, alpha, gamma } = method;
-    const size = record ? system.size : system.stateSize;
+  step(y: Float64Array, next: Float64Array, record: boolean, judge: boolean): boolean {
+    const { system, method, stages, couplings, argument, rates, firstRates, theta, span } = this;
+    const { stages: s, a, d, m, e, alpha, gamma } = method;
+    const { instant, burning, implicit, stateSize } = system;
+    const size = record ? system.size : stateSize;
     const h = span / system.omega;
     const w = gamma * h;
-    system.burning.prepare(theta, span);
-    system.implicit.factor(w);
+    instant.theta = theta;
+    instant.span = span;
+    burning.prepare();
+    implicit.weight = w;
+    implicit.factor();
     for (let i = 0; i < s; i++) {
       let f = firstRates;
       if (i > 0) {
-        combine(argument, y, 1, stages, a, i * s, i, 1, size);
-        if (!system.rates(theta + alpha[i] * span, argument, rates, record)) return Infinity;
+        for (let k = 0; k < size; k++) argument[k] = y[k];
+        accumulate(argument, stages, a, i * s, i, size);
+        instant.theta = theta + alpha[i] * span;
+        if (!system.rates(argument, rates, record)) return false;
         f = rates;
       }
       const u = stages[i];
-      combine(u, f, w, stages, c, i * s, i, gamma, size);
-      system.burning.addTo(u, w, record);
-      system.implicit.solve(u, w * d[i] * h, record, system.stateSize);
+      for (let k = 0; k < size; k++) u[k] = w * f[k];
+      accumulate(u, stages, couplings, i * s, i, size);
+      burning.weight = w;
+      burning.addTo(u, record);
+      implicit.drift = w * d[i] * h;
+      implicit.solve(u, record, stateSize);
     }
-    combine(next, y, 1, stages, m, 0, s, 1, size);
-    return judge ? system.errorNorm(stages, e) : 0;
+    for (let k = 0; k < size; k++) next[k] = y[k];
+    accumulate(next, stages, m, 0, s, size);
+    if (judge) this.error = system.errorNorm(stages, e);
+    return true;
   }
 }
 
-/** out = share y + scale * sum over j < count of weights[first + j] stages[j] */
-function combine(
+/** out += sum over j < count of weights[first + j] stages[j] */
+function accumulate(
   out: Float64Array,
-  y: Float64Array,
-  share: number,
   stages: readonly Float64Array[],
   weights: Float64Array,
   first: number,
   count: number,
-  scale: number,
   size: number,
 ): void {
-  if (count === 0) {
-    for (let k = 0; k < size; k++) out[k] = share * y[k];
-    return;
-  }
-  const weight = scale * weights[first];
-  const u = stages[0];
-  for (let k = 0; k < size; k++) out[k] = share * y[k] + weight * u[k];
-  for (let j = 1; j < count; j++) {
-    const weight = scale * weights[first + j];
+  for (let j = 0; j < count; j++) {
+    const weight = weights[first + j];
     if (weight === 0) continue;
     const u = stages[j];
     for (let k = 0; k < size; k++) out[k] += weight * u[k];

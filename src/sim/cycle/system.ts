@@ -100,7 +100,7 @@ export class CycleSystem {
     const { at, through } = network;
     const omega = point.speed;
     this.omega = omega;
-    this.instant = { theta: 0, before: 0, omega };
+    this.instant = { theta: 0, span: 0, before: 0, omega };
     const gas = new GasStates(set, network.dynamicCount, network.nodes.length);
     this.gas = gas;
     network.nodes.forEach((node, i) => (gas.volume[i] = node.volume));
@@ -318,17 +318,16 @@ export class CycleSystem {
   }
 
   /**
-   * Rates of the state, and of the accumulators when recording, at one angle; burning apart, which belongs to a whole step.
+   * Rates of the state, and of the accumulators when recording, at the instant's angle; burning apart, which belongs to a whole
+   * step.
    *
-   * @param theta - crank angle from the start of the period [rad]
    * @param y     - state
    * @param rates - overwritten [per second]
    * @returns false where the state is out of range; `failure` then says how
    */
-  rates(theta: number, y: Float64Array, rates: Float64Array, record: boolean): boolean {
+  rates(y: Float64Array, rates: Float64Array, record: boolean): boolean {
     const { instant, gas, edges, flows, sources } = this;
-    instant.theta = theta;
-    this.pistons.moveTo(theta);
+    this.pistons.moveTo(instant.theta);
     if (!gas.unpack(y)) return false;
     for (let i = 0; i < flows.length; i++) flows[i].setFlows();
     for (let k = 0; k < this.stateSize; k++) rates[k] = 0;

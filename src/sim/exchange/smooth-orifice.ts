@@ -21,12 +21,21 @@ import { LEAST_RATIO, ratioPower } from '../numerics/ratio-power.ts';
  * Source: Heywood, Internal Combustion Engine Fundamentals, 1988, app. C.
  */
 export class SmoothOrifice {
+  /** What `evaluate` reads. Fields, because a double passed to a call is boxed where the compiler does not inline it. */
+  CdA = 0;
+  p0 = 1;
+  T0 = 300;
+  R = 287;
+  gamma = 1.4;
+  p1 = 1;
+  eps = 1;
   flow = 0;
   /** What the implicit step takes for d flow / d p0 and d flow / d p1. */
   slopeUp = 0;
   slopeDown = 0;
 
-  evaluate(CdA: number, p0: number, T0: number, R: number, gamma: number, p1: number, eps: number): void {
+  evaluate(): void {
+    const { CdA, p0, T0, R, gamma, p1, eps } = this;
     const scale = CdA / Math.sqrt(R * T0);
     const pr = p1 / p0;
     const x = 1 - pr;

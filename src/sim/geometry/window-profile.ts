@@ -1,4 +1,4 @@
-import { roundedWindowArea, roundedWindowWidth } from './window-area.ts';
+import { RoundedWindow } from './window-area.ts';
 
 /** One group of equal windows as it stands in one cylinder, trim included. */
 export interface WindowInCylinder {
@@ -28,10 +28,13 @@ export class WindowProfile {
   readonly topDepth: number;
   /** With every group fully uncovered [m^2]. */
   readonly fullArea: number;
+  /** What `uncover` reads: crown edge below the deck [m]. */
+  depth = 0;
+  /** What `uncover` writes: effective area uncovered [m^2], and its slope by the depth [m]. */
+  openArea = 0;
+  openWidth = 0;
+  private readonly windows: readonly RoundedWindow[];
   private readonly tops: Float64Array;
-  private readonly heights: Float64Array;
-  private readonly widths: Float64Array;
-  private readonly radii: Float64Array;
   private readonly factors: Float64Array;
 
   constructor(groups: readonly WindowEvents[]) {
@@ -39,10 +42,11 @@ export class WindowProfile {
     this.opensAfterOwnTdc = Math.min(...groups.map((group) => group.opensAfterOwnTdc));
     this.closesAfterOwnTdc = Math.max(...groups.map((group) => group.closesAfterOwnTdc));
     this.topDepth = Math.min(...groups.map((group) => group.topDepth));
+    this.windows = groups.map(
+      ({ clearWidth, floorDepth, topDepth, cornerRadius }) =>
+        new RoundedWindow(clearWidth, floorDepth - topDepth, cornerRadius),
+    );
     this.tops = Float64Array.from(groups, (group) => group.topDepth);
-    this.heights = Float64Array.from(groups, (group) => group.floorDepth - group.topDepth);
-    this.widths = Float64Array.from(groups, (group) => group.clearWidth);
-    this.radii = Float64Array.from(groups, (group) => group.cornerRadius);
     this.factors = Float64Array.from(groups, (group) => group.count * group.slantFactor);
     this.fullArea = this.area(Infinity);
   }
@@ -51,28 +55,25 @@ export class WindowProfile {
    * Effective area uncovered, all groups together; closed form, no allocation.
    *
    *   A = sum over groups of count * cos(plan) cos(elevation) * A_window(depth - top)
-   *
-   * @param depth - crown edge below the deck [m]
-   * @returns [m^2]
    */
-  area(depth: number): number {
-    let total = 0;
-    for (let i = 0; i < this.tops.length; i++) {
-      const e = depth - this.tops[i]!;
-      if (e > 0)
-        total += this.factors[i]! * roundedWindowArea(this.widths[i]!, this.heights[i]!, this.radii[i]!, e);
+  uncover(): void {
+    const { windows, tops, factors, depth } = this;
+    this.openArea = 0;
+    this.openWidth = 0;
+    for (let i = 0; i < windows.length; i++) {
+      const window = windows[i]!;
+      window.e = depth - tops[i]!;
+      if (!(window.e > 0)) continue;
+      window.uncover();
+      this.openArea += factors[i]! * window.area;
+      this.openWidth += factors[i]! * window.breadth;
     }
-    return total;
   }
 
-  /** Slope of `area` by the depth [m]. */
-  width(depth: number): number {
-    let total = 0;
-    for (let i = 0; i < this.tops.length; i++) {
-      const e = depth - this.tops[i]!;
-      if (e > 0)
-        total += this.factors[i]! * roundedWindowWidth(this.widths[i]!, this.heights[i]!, this.radii[i]!, e);
-    }
-    return total;
+  /** `uncover` at one depth [m]. @returns the area [m^2] */
+  area(depth: number): number {
+    this.depth = depth;
+    this.uncover();
+    return this.openArea;
   }
 }

@@ -12,7 +12,8 @@ function flow(
   { CdA = 1, p0 = AIR.p0, T0 = AIR.T0, R = AIR.R, gamma = AIR.gamma } = {},
 ) {
   const orifice = new SmoothOrifice();
-  orifice.evaluate(CdA, p0, T0, R, gamma, p1, eps);
+  Object.assign(orifice, { CdA, p0, T0, R, gamma, p1, eps });
+  orifice.evaluate();
   return { flow: orifice.flow, up: orifice.slopeUp, down: orifice.slopeDown };
 }
 

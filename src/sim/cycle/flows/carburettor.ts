@@ -33,6 +33,7 @@ export class Carburettor implements FlowElement {
     private readonly edges: EdgeFlows,
   ) {
     this.flow = new OrificeFlow(gas, edges);
+    this.flow.open(opening);
   }
 
   setFlows(): void {
@@ -42,7 +43,7 @@ export class Carburettor implements FlowElement {
       edges.close(edge);
       return;
     }
-    if (!this.flow.set(edge, opening.forward, opening.backward, opening.smoothing)) return;
+    if (!this.flow.set(edge)) return;
     const share = 1 + mixture.fuelPerAir;
     edges.massFlow[edge] *= share;
     edges.slopeFrom[edge] *= share;

@@ -13,7 +13,7 @@ export interface Opening {
   readonly smoothing: number;
 }
 
-/** Sets one edge's flow from the gas on both sides; what it carries is the bulk of the upstream node. */
+/** Sets one edge's flow from its opening and the gas on both sides; what it carries is the bulk of the upstream node. */
 export class OrificeFlow {
   private readonly orifice = new SmoothOrifice();
 
@@ -22,23 +22,30 @@ export class OrificeFlow {
     private readonly edges: EdgeFlows,
   ) {}
 
+  /** Makes an opening that does not change. */
+  open({ edge, forward, backward, smoothing }: Opening): void {
+    const { edges } = this;
+    edges.forward[edge] = forward;
+    edges.backward[edge] = backward;
+    edges.smoothing[edge] = smoothing;
+  }
+
   /** @returns true where the flow runs with the edge */
-  set(edge: number, forward: number, backward: number, smoothing: number): boolean {
+  set(edge: number): boolean {
     const { gas, edges, orifice } = this;
     const from = edges.from[edge];
     const to = edges.to[edge];
     const withEdge = gas.pressure[from] >= gas.pressure[to];
     const up = withEdge ? from : to;
     const down = withEdge ? to : from;
-    orifice.evaluate(
-      withEdge ? forward : backward,
-      gas.pressure[up],
-      gas.temperature[up],
-      gas.gasConstant[up],
-      gas.gamma[up],
-      gas.pressure[down],
-      smoothing,
-    );
+    orifice.CdA = withEdge ? edges.forward[edge] : edges.backward[edge];
+    orifice.p0 = gas.pressure[up];
+    orifice.T0 = gas.temperature[up];
+    orifice.R = gas.gasConstant[up];
+    orifice.gamma = gas.gamma[up];
+    orifice.p1 = gas.pressure[down];
+    orifice.eps = edges.smoothing[edge];
+    orifice.evaluate();
     if (withEdge) {
       edges.massFlow[edge] = orifice.flow;
       edges.slopeFrom[edge] = orifice.slopeUp;
@@ -56,19 +63,15 @@ export class OrificeFlow {
 /** All openings of constant size: passage entries, blower clearances, collector outlets. */
 export class Orifices implements FlowElement {
   private readonly flow: OrificeFlow;
+  private readonly through: Int32Array;
 
-  constructor(
-    private readonly openings: readonly Opening[],
-    gas: GasStates,
-    edges: EdgeFlows,
-  ) {
+  constructor(openings: readonly Opening[], gas: GasStates, edges: EdgeFlows) {
     this.flow = new OrificeFlow(gas, edges);
+    this.through = Int32Array.from(openings, ({ edge }) => edge);
+    for (const opening of openings) this.flow.open(opening);
   }
 
   setFlows(): void {
-    for (let i = 0; i < this.openings.length; i++) {
-      const o = this.openings[i];
-      this.flow.set(o.edge, o.forward, o.backward, o.smoothing);
-    }
+    for (let i = 0; i < this.through.length; i++) this.flow.set(this.through[i]);
   }
 }

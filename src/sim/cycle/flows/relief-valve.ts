@@ -26,11 +26,12 @@ export class ReliefValve implements FlowElement {
     private readonly fullArea: number,
     private readonly cracking: number,
     private readonly fullOpen: number,
-    private readonly smoothing: number,
+    smoothing: number,
     private readonly gas: GasStates,
     private readonly edges: EdgeFlows,
   ) {
     this.flow = new OrificeFlow(gas, edges);
+    this.flow.open({ edge, forward: 0, backward: 0, smoothing });
   }
 
   setFlows(): void {
@@ -41,8 +42,8 @@ export class ReliefValve implements FlowElement {
       edges.close(edge);
       return;
     }
-    const area = this.fullArea * Math.min(lift, 1);
-    this.flow.set(edge, area, 0, this.smoothing);
+    edges.forward[edge] = this.fullArea * Math.min(lift, 1);
+    this.flow.set(edge);
     if (lift < 1) {
       const opening = edges.massFlow[edge] / (lift * (this.fullOpen - this.cracking));
       edges.slopeFrom[edge] += opening;

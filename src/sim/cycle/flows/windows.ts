@@ -52,11 +52,17 @@ export class Windows implements FlowElement {
     private readonly edges: EdgeFlows,
   ) {
     this.flow = new OrificeFlow(gas, edges);
+    const { transferSmoothing, exhaustSmoothing } = settings;
+    for (const edge of through.transfers)
+      this.flow.open({ edge, forward: 0, backward: 0, smoothing: transferSmoothing });
+    for (const edge of through.exhausts)
+      this.flow.open({ edge, forward: 0, backward: 0, smoothing: exhaustSmoothing });
     this.isFresh = Uint8Array.from(settings.fresh, (fresh) => (fresh ? 1 : 0));
   }
 
   setFlows(): void {
     const { through, settings, pistons, edges, flow } = this;
+    const { transferDischarge, exhaustDischarge } = settings;
     const count = through.transfers.length;
     for (let j = 0; j < count; j++) {
       const transfer = through.transfers[j];
@@ -64,18 +70,15 @@ export class Windows implements FlowElement {
       const transferArea = pistons.transferArea[j];
       const exhaustArea = pistons.exhaustArea[j];
       if (transferArea > 0) {
-        const { forward, backward } = settings.transferDischarge;
-        flow.set(transfer, forward * transferArea, backward * transferArea, settings.transferSmoothing);
+        edges.forward[transfer] = transferDischarge.forward * transferArea;
+        edges.backward[transfer] = transferDischarge.backward * transferArea;
+        flow.set(transfer);
         edges.openingRate[transfer] = (edges.massFlow[transfer] * pistons.transferOpening[j]) / transferArea;
       } else edges.close(transfer);
       if (exhaustArea > 0) {
-        const { forward, backward } = settings.exhaustDischarge;
-        const outwards = flow.set(
-          exhaust,
-          forward * exhaustArea,
-          backward * exhaustArea,
-          settings.exhaustSmoothing,
-        );
+        edges.forward[exhaust] = exhaustDischarge.forward * exhaustArea;
+        edges.backward[exhaust] = exhaustDischarge.backward * exhaustArea;
+        const outwards = flow.set(exhaust);
         edges.openingRate[exhaust] = (edges.massFlow[exhaust] * pistons.exhaustOpening[j]) / exhaustArea;
         if (outwards) this.carryScavenged(j, transfer, exhaust);
       } else edges.close(exhaust);

@@ -37,6 +37,8 @@ export interface BurningCylinder {
 export class Burning {
   readonly recordCount: number;
   recordAt = 0;
+  /** What `addTo` multiplies with [s]. */
+  weight = 0;
   /** Burning is over here, in shares of its duration [-]. */
   private readonly lastProgress: number;
   /** Fuel rate of the step prepared [kg/s]. */
@@ -92,11 +94,12 @@ export class Burning {
   }
 
   /**
-   * Works out the rates of a step of length `span` [rad] from `theta`, with the gas unpacked at its beginning. They hold
+   * Works out the rates of the step in hand from the present instant, where it begins and the gas was unpacked last. They hold
    * until the next call.
    */
-  prepare(theta: number, span: number): void {
+  prepare(): void {
     const { cylinders, settings, memory, instant } = this;
+    const { theta, span } = instant;
     const { wiebeA, wiebeM } = settings;
     for (let j = 0; j < cylinders.length; j++) {
       this.rate[j] = 0;
@@ -121,9 +124,9 @@ export class Burning {
     }
   }
 
-  /** Adds `weight` times the prepared rates to a vector of the state. @param weight - [s] */
-  addTo(vector: Float64Array, weight: number, record: boolean): void {
-    const { cylinders, rate, gas, airFuelRatio } = this;
+  /** Adds `weight` times the prepared rates to a vector of the state. */
+  addTo(vector: Float64Array, record: boolean): void {
+    const { cylinders, rate, gas, airFuelRatio, weight } = this;
     for (let j = 0; j < cylinders.length; j++) {
       if (rate[j] === 0) continue;
       const at = cylinders[j].node * gas.stride;

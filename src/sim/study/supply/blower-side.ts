@@ -86,7 +86,7 @@ export class BlowerSide {
     const { at } = system.model.network;
     system.gas.pack(state, at.box, boxP, boxT, fresh);
     system.gas.pack(state, at.plenum, plenumP, plenumT, fresh);
-    return system.rates(0, state, this.rates, false);
+    return system.rates(state, this.rates, false);
   }
 
   private flows() {
