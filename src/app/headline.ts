@@ -1,3 +1,6 @@
+import { whole } from '../charts/format.ts';
+import { formatNumber } from '../design/format-quantity.ts';
+import { THIN } from '../design/power-of-ten.ts';
 import type { Verdict } from '../sim/results/verdict.ts';
 import { rpm } from '../sim/units.ts';
 
@@ -13,7 +16,7 @@ const speedText = (speed: number): string => `${Math.round(speed / rpm)}`;
 /** A margin in percent of what is wanted, two figures, so that a small one never reads as nothing. */
 function marginText(margin: number, wanted: number): string {
   const share = Math.abs(margin / wanted) * 100;
-  return `${share >= 10 ? share.toFixed(0) : String(Number(share.toPrecision(2)))} %`;
+  return `${share >= 10 ? whole(share) : formatNumber(share, 2)}${THIN}%`;
 }
 
 /**
