@@ -41,9 +41,10 @@ export function headline(here: Verdict | null, range: Verdict | null, wanted: nu
     return phrases;
   if (range.enough) {
     const cranking = range.cranking ? ', cranking included' : '';
+    const subject = phrases.length > 0 ? 'It is' : 'The blower is big enough';
     phrases.push(
       plain(
-        `It is at every speed worked out${cranking}; least at ${speedText(range.speed)} rpm, by ${marginText(range.margin, wanted)}.`,
+        `${subject} at every speed worked out${cranking}; least at ${speedText(range.speed)} rpm, by ${marginText(range.margin, wanted)}.`,
       ),
     );
   } else {
