@@ -1,3 +1,6 @@
+import { whole } from '../charts/format.ts';
+import { formatNumber } from '../design/format-quantity.ts';
+import { THIN } from '../design/power-of-ten.ts';
 import type { Verdict } from '../sim/results/verdict.ts';
 import { rpm } from '../sim/units.ts';
 
@@ -13,7 +16,7 @@ const speedText = (speed: number): string => `${Math.round(speed / rpm)}`;
 /** A margin in percent of what is wanted, two figures, so that a small one never reads as nothing. */
 function marginText(margin: number, wanted: number): string {
   const share = Math.abs(margin / wanted) * 100;
-  return `${share >= 10 ? share.toFixed(0) : String(Number(share.toPrecision(2)))} %`;
+  return `${share >= 10 ? whole(share) : formatNumber(share, 2)}${THIN}%`;
 }
 
 /**
@@ -38,9 +41,10 @@ export function headline(here: Verdict | null, range: Verdict | null, wanted: nu
     return phrases;
   if (range.enough) {
     const cranking = range.cranking ? ', cranking included' : '';
+    const subject = phrases.length > 0 ? 'It is' : 'The blower is big enough';
     phrases.push(
       plain(
-        `It is at every speed worked out${cranking}; least at ${speedText(range.speed)} rpm, by ${marginText(range.margin, wanted)}.`,
+        `${subject} at every speed worked out${cranking}; least at ${speedText(range.speed)} rpm, by ${marginText(range.margin, wanted)}.`,
       ),
     );
   } else {

@@ -139,6 +139,7 @@ export class Workbench {
     const { design } = this.store.draft;
     this.point.held = this.store.heldPaths.length > 0;
     if (design === before.design) return;
+    this.pin.freeze();
     if (opened) this.throttle = 1;
     if (opened || !this.#mayRunAt(this.speed_rpm)) this.speed_rpm = this.#shownFirst();
     this.chosen = opened ? 0 : Math.min(this.chosen, this.bench.geometry.cylinders.length - 1);

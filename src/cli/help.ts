@@ -13,7 +13,7 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       is the blower big enough, what limits it, does boost stay in; cranking is always among the speeds
   umbel match FILE --target deliveryRatio=1.2 --speed 6000 [--vary blower.driveRatio …] [--throttle 80%] [--json]
       what would close the gap: each thing solved by itself, with its cost, or why it cannot. Targets: deliveryRatio,
-      chargingEfficiency, plenumPressure (above ambient, as 0.3bar)
+      chargingEfficiency, plenumPressure (above ambient, as 0.3bar); with --speed from:to:step, at every speed
   umbel rotors FILE [--speed 9000] [--svg OUT] [--dxf OUT] [--set path=value …] [--json]
       rotors before metal: mesh, displacement, leaks, ripple, inertia, growth by heat; drawn in true size
   umbel batch STUDY.jsonl [--jobs N] [--shard 3/8] [--out FILE]

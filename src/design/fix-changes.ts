@@ -1,5 +1,5 @@
 import type { Model } from '../sim/index.ts';
-import type { Fix } from '../sim/study/match/match.ts';
+import type { Fix } from '../sim/study/match/fix.ts';
 import { raiseWindows, scaleLength } from '../sim/study/match/knobs.ts';
 import { cc, deg, mm, mm2 } from '../sim/units.ts';
 import type { Design } from './schema/design.ts';

@@ -135,7 +135,7 @@ describe('the five pages', () => {
     await choose('Parsley 5');
     await open('air');
     await settled();
-    expect(await heading()).toMatch(/not big enough.*Short at 500 to \d+ rpm, by up to 49 %/);
+    expect(await heading()).toMatch(/not big enough.*Short at 500 to \d+ rpm, by up to 49\u202f%/);
     await choose('Lovage 7');
     await open('breathing');
     await settled();

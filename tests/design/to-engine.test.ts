@@ -73,6 +73,29 @@ describe('toEngine', () => {
     expect(typed.clearanceArea).toBeCloseTo(40e-6, 12);
   });
 
+  it('derives them from the stated profile and axes: arcs displace more and ripple more, lands less', () => {
+    const plain = toEngine(preset('lovage-7')).blower;
+    const arcs = toEngine(changed('lovage-7', { 'blower.profile': 'circular arc' })).blower;
+    expect(arcs.displacement / plain.displacement).toBeGreaterThan(1.1);
+    expect(arcs.rippleDepth).toBeGreaterThan(plain.rippleDepth);
+    const apart = toEngine(changed('lovage-7', { 'blower.centreDistance': '44 mm' })).blower;
+    expect(apart.displacement).toBeLessThan(plain.displacement);
+    expect(apart.rotors.centreDistance).toBeCloseTo(0.044, 12);
+    // The default axes leave the mesh gap between full cycloids: (57 + 0.06) / (4/3).
+    expect(plain.rotors.centreDistance).toBeCloseTo(0.05706 * 0.75, 9);
+  });
+
+  it('is spared axes at which rotors cannot mesh, unless the displacement is typed', () => {
+    const set = (...texts: [string, string][]) =>
+      setValues(
+        preset('lovage-7'),
+        texts.map(([path, text]) => ({ path, text })),
+      );
+    const close = set(['blower.centreDistance', '40 mm']);
+    expect(close).toMatchObject({ ok: false, faults: [{ path: 'blower.centreDistance_mm' }] });
+    expect(set(['blower.centreDistance', '40 mm'], ['blower.displacement', '100 cc']).ok).toBe(true);
+  });
+
   it('applies corrections to the cylinder they name and to no other', () => {
     const engine = toEngine(
       changed('angelica-14', {

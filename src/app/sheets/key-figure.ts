@@ -19,7 +19,7 @@ export function keyFigure(part: string, design: Design, units: ShownUnits): stri
   return '';
 }
 
-function inReadersUnit(value: number, own: Unit, units: ShownUnits): string {
+export function inReadersUnit(value: number, own: Unit, units: ShownUnits): string {
   const unit = units.ofField(own);
   return unit === own ? showValue(value, own) : formatQuantity(toSi(value, own), unit);
 }

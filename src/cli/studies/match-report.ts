@@ -3,7 +3,9 @@ import type { Design } from '../../design/schema/design.ts';
 import type { Model } from '../../sim/index.ts';
 import { knobNamed } from '../../sim/study/match/knobs.ts';
 import type { KnobName } from '../../sim/study/match/knobs.ts';
-import type { Fix, FixFigures, Match } from '../../sim/study/match/match.ts';
+import type { Fix, FixFigures } from '../../sim/study/match/fix.ts';
+import type { Match } from '../../sim/study/match/match.ts';
+import type { RangeFix } from '../../sim/study/match/match-range.ts';
 import type { Target } from '../../sim/study/match/target.ts';
 import { bar, cc, celsiusFromKelvin, kW, mm, rpm } from '../../sim/units.ts';
 import { CAUTION } from '../reports.ts';
@@ -41,7 +43,12 @@ export function matchReport(design: Design, model: Model, found: Match): string 
   ].join('\n');
 }
 
-function fixText(design: Design, model: Model, { target, before }: Match, fix: Fix): string[] {
+function fixText(
+  design: Design,
+  model: Model,
+  { target, before }: Pick<Match, 'target' | 'before'>,
+  fix: Fix,
+): string[] {
   const figure = figureText(target, model);
   const value = (number: number) => valueText(fix, number);
   const name = NAMES[fix.vary];
@@ -104,37 +111,27 @@ function costs(after: FixFigures, before?: FixFigures): string {
   ].join(', ');
 }
 
-/** The same as one object; values in base SI, pressures absolute. */
-export function matchJson(design: Design, model: Model, { target, point, before, met, fixes }: Match) {
-  const figures = (each: FixFigures) => ({
-    [target.figure === 'plenumPressure' ? 'plenumPressure_Pa' : target.figure]: each.figure,
-    deliveryRatio: each.deliveryRatio,
-    brakePower_W: each.brakePower,
-    blowerPower_W: each.blowerPower,
-    chargeTemperature_K: each.chargeTemperature,
-    rotorSpeed_rpm: each.rotorSpeed / rpm,
-    tipSpeed_m_per_s: each.tipSpeed,
-  });
-  return {
-    design: design.name,
-    speed_rpm: Number((point.speed / rpm).toPrecision(12)),
-    target: { figure: target.figure, value: target.value },
-    met,
-    before: figures(before),
-    fixes: fixes.map((fix) => ({
-      vary: fix.vary,
-      reached: fix.reached,
-      from: fix.from,
-      to: fix.to,
-      unit: { ratio: '-', volume: 'm³', count: '-', length: 'm', 'added height': 'm' }[
-        knobNamed(fix.vary).what
-      ],
-      gears: fix.gears && fix.gears.map(({ driverTeeth, drivenTeeth }) => [driverTeeth, drivenTeeth]),
-      sameCentres: fix.sameCentres,
-      after: figures(fix.figures),
-      reason: fix.reason,
-      beyond: fix.beyond,
-      set: fix.reached ? fixChanges(design, model, fix) : [],
-    })),
-  };
+/** What would close the gap at every speed of a range, in words. */
+export function rangeReport(
+  design: Design,
+  model: Model,
+  target: Target,
+  speeds: readonly number[],
+  found: readonly RangeFix[],
+): string {
+  const figure = figureText(target, model);
+  const turns = (speed: number) => `${Math.round(speed / rpm)} rpm`;
+  const span = `${turns(speeds[0]!)} to ${turns(speeds.at(-1)!)}`;
+  return [
+    `What would give ${design.name} ${target.figure} ${figure(target.value)} at every speed from ${span}, each by itself:`,
+    '',
+    ...found.flatMap(({ fix, solvedAt, before, everywhere, least, unsolved }) => [
+      ...fixText(design, model, { target, before }, fix).slice(0, -1),
+      `  Solved at ${turns(solvedAt)}. With it ${everywhere ? 'every speed has enough' : 'not every speed has enough'}: least ${figure(least.figure)} at ${turns(least.speed)}.` +
+        (unsolved.length > 0 ? ` No answer at ${unsolved.map(turns).join(', ')}.` : ''),
+      '',
+    ]),
+    CAUTION,
+    '',
+  ].join('\n');
 }

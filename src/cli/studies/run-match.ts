@@ -5,6 +5,7 @@ import { failure, success } from '../../sim/outcome.ts';
 import type { Fault, Outcome } from '../../sim/outcome.ts';
 import { KNOBS } from '../../sim/study/match/knobs.ts';
 import type { KnobName } from '../../sim/study/match/knobs.ts';
+import { matchRange } from '../../sim/study/match/match-range.ts';
 import { match } from '../../sim/study/match/match.ts';
 import { TARGETS } from '../../sim/study/match/target.ts';
 import type { Target } from '../../sim/study/match/target.ts';
@@ -13,10 +14,14 @@ import { rpm } from '../../sim/units.ts';
 import { readSpeeds, readThrottle } from '../arguments.ts';
 import { NO_ANSWER, SOLVED, tell } from '../streams.ts';
 import type { Streams } from '../streams.ts';
-import { matchJson, matchReport } from './match-report.ts';
+import { matchJson, rangeJson } from './match-json.ts';
+import { matchReport, rangeReport } from './match-report.ts';
 import { readStudyArguments } from './study-arguments.ts';
 
-/** `match FILE --target deliveryRatio=1.2 --speed 6000 [--vary PATH …] [--throttle 80%] [--json]`: what would close the gap. */
+/**
+ * `match FILE --target deliveryRatio=1.2 --speed 6000 [--vary PATH …] [--throttle 80%] [--json]`: what would close the gap;
+ * with `--speed 1000:9000:1000` at every speed of the range.
+ */
 export function runMatch(argv: readonly string[], streams: Streams): number {
   const request = readStudyArguments(argv, {
     target: { type: 'string' },
@@ -29,22 +34,29 @@ export function runMatch(argv: readonly string[], streams: Streams): number {
   const { design, model, values } = request.value;
   const text = (option: string) => values[option] as string | undefined;
   const target = readTarget(text('target'), model);
-  const speeds = readSpeeds('one', text('speed'));
+  const range = text('speed')?.includes(':') === true;
+  const speeds = readSpeeds(range ? 'range' : 'one', text('speed'));
   const throttle = readThrottle(text('throttle'));
   const vary = readVary(values['vary'] as string[] | undefined);
   const faults = [target, speeds, throttle, vary].flatMap((each) => (each.ok ? [] : each.faults));
   if (!target.ok || !speeds.ok || !throttle.ok || !vary.ok) return tell(faults, streams);
+  const print = (json: object, report: string) =>
+    streams.out(values['json'] ? `${JSON.stringify(json, null, 2)}\n` : report);
+  if (range) {
+    const found = finishStudy(matchRange(model, speeds.value, throttle.value, target.value, vary.value));
+    print(
+      rangeJson(design, model, target.value, found),
+      rangeReport(design, model, target.value, speeds.value, found),
+    );
+    return found.length > 0 ? SOLVED : NO_ANSWER;
+  }
   const point = { speed: speeds.value[0]!, throttle: throttle.value };
   const found = finishStudy(match(model, point, target.value, vary.value));
   if (!found.ok) {
     streams.err(`no answer at ${Math.round(point.speed / rpm)} rpm: ${found.faults[0]!.message}\n`);
     return NO_ANSWER;
   }
-  streams.out(
-    values['json']
-      ? `${JSON.stringify(matchJson(design, model, found.value), null, 2)}\n`
-      : matchReport(design, model, found.value),
-  );
+  print(matchJson(design, model, found.value), matchReport(design, model, found.value));
   return SOLVED;
 }
 

@@ -34,9 +34,10 @@ export class Anderson {
     this.lastG = new Float64Array(size);
   }
 
-  /** What has been learned of the map's slopes. */
+  /** What has been learned of the map's slopes, as a copy of its own: it may be sent away while the search goes on. */
   get secants(): Secants {
-    return { residuals: this.deltaF.slice(), values: this.deltaG.slice() };
+    const copies = (all: readonly Float64Array[]) => all.map((each) => each.slice());
+    return { residuals: copies(this.deltaF), values: copies(this.deltaG) };
   }
 
   /** Takes over what was learned of a map that is nearly this one. */

@@ -165,6 +165,40 @@ describe('run match', () => {
   });
 });
 
+describe('run match over a range', () => {
+  it('finds one displacement for all speeds, solved where most is asked for, that leaves none short', () => {
+    const asked = ['match', 'caraway-1', '--target', 'deliveryRatio=1.35', '--speed', '4000:6000:2000'];
+    const { code, out } = ran(...asked, '--vary', 'blower.displacement', '--json');
+    expect(code).toBe(0);
+    const [fix] = JSON.parse(out).fixes;
+    expect(fix).toMatchObject({
+      vary: 'blower.displacement',
+      reached: true,
+      everywhere: true,
+      unsolved_rpm: [],
+    });
+    expect(fix.least.figure).toBeGreaterThanOrEqual(1.35);
+    const set = fix.set.map(({ path, text }: { path: string; text: string }) => `${path}=${text}`);
+    let swept = '';
+    run(
+      [
+        'sweep',
+        'caraway-1',
+        '--speed',
+        '4000:6000:2000',
+        '--json',
+        ...set.flatMap((each: string) => ['--set', each]),
+      ],
+      {
+        out: (text) => (swept += text),
+        err: () => undefined,
+      },
+    );
+    for (const point of JSON.parse(swept).points)
+      expect(point.engine.deliveryRatio).toBeGreaterThan(1.35 - 1e-4);
+  });
+});
+
 describe('runStudy', () => {
   it.each([
     ['air', 'no design file or preset is given'],

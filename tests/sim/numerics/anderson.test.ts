@@ -126,4 +126,16 @@ describe('Anderson', () => {
     expect(x[0] + x[1] + x[2]).toBeCloseTo(6, 12);
     expect(distance(mix(x), x)).toBeLessThan(1e-12);
   });
+
+  it('hands out copies of its secants: sent away, they leave the iteration able to go on', () => {
+    const { fixed, apply } = linearMap(6);
+    const weights = new Float64Array(6).fill(1);
+    const anderson = new Anderson(6, 6);
+    const x = new Float64Array(6);
+    for (let k = 0; k < 3; k++) anderson.propose(x, apply(x), weights, x, 1);
+    const { residuals, values } = anderson.secants;
+    structuredClone(null, { transfer: [...residuals, ...values].map((each) => each.buffer as ArrayBuffer) });
+    for (let k = 0; k < 9; k++) anderson.propose(x, apply(x), weights, x, 1);
+    expect(distance(x, fixed)).toBeLessThan(1e-10);
+  });
 });

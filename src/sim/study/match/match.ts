@@ -1,52 +1,19 @@
-import { buildModel } from '../../cycle/model.ts';
 import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import { solve } from '../../cycle/solve.ts';
-import type { Solution, SolvedStart } from '../../cycle/solve.ts';
-import type { GearStage } from '../../engine.ts';
+import type { SolvedStart } from '../../cycle/solve.ts';
 import type { Outcome } from '../../outcome.ts';
 import { failure, success } from '../../outcome.ts';
-import type { SolvedPoint } from '../../results/point-result.ts';
-import { stepwiseRoot } from '../stepwise-root.ts';
 import { doing } from '../study-step.ts';
 import type { Study } from '../study-step.ts';
-import { gearChoices } from './gear-choice.ts';
+import { fixFigures } from './fix.ts';
+import type { Fix, FixFigures } from './fix.ts';
+import { KnobSearch } from './knob-search.ts';
 import { KNOBS, knobNamed } from './knobs.ts';
-import type { Knob, KnobName } from './knobs.ts';
-import { figureOf } from './target.ts';
+import type { KnobName } from './knobs.ts';
 import type { Target } from './target.ts';
 
-/** What a fix costs: figures of the point it leads to, beside those of the design as it is. */
-export interface FixFigures {
-  /** Figure that was asked for [unit of the target]. */
-  readonly figure: number;
-  readonly deliveryRatio: number;
-  /** [W] */
-  readonly brakePower: number;
-  readonly blowerPower: number;
-  /** Of the plenum, time mean [K]. */
-  readonly chargeTemperature: number;
-  readonly rotorSpeed: number;
-  readonly tipSpeed: number;
-}
-
-/** One way to the target, or how near it comes. */
-export interface Fix {
-  readonly vary: KnobName;
-  readonly reached: boolean;
-  /** Value of what is varied as it is, and as it is to be, in base SI; nearest where it is not reached. */
-  readonly from: number;
-  readonly to: number;
-  readonly figures: FixFigures;
-  /** Teeth, for the drive ratio alone, and whether the wheels keep their distances. */
-  readonly gears: readonly GearStage[] | null;
-  readonly sameCentres: boolean;
-  /** Why the target is out of reach; null where it is reached. */
-  readonly reason: string | null;
-  /** Stated limits that the fix passes. */
-  readonly beyond: readonly ('rotor speed' | 'tip speed')[];
-}
-
+/** Ways to a target at an operating point. */
 export interface Match {
   readonly target: Target;
   readonly point: OperatingPoint;
@@ -55,24 +22,6 @@ export interface Match {
   readonly met: boolean;
   readonly fixes: readonly Fix[];
 }
-
-/** Shares of the way to an end of the range at which it is looked for a change of sign. */
-const LOOKS = [0.06, 0.2, 0.5, 1];
-/** Accuracy of the search, over the range [-]. */
-const TOLERANCE = 5e-4;
-/** Steps of the grain by which a rounded value may be moved on until it does. */
-const MOST_NUDGES = 4;
-const MOST_GEARS = 6;
-
-const figures = (target: Target, point: SolvedPoint): FixFigures => ({
-  figure: figureOf(target.figure, point),
-  deliveryRatio: point.engine.deliveryRatio,
-  brakePower: point.engine.brakePower,
-  blowerPower: point.blower.shaftPower,
-  chargeTemperature: point.plenum.meanTemperature,
-  rotorSpeed: point.blower.rotorSpeed,
-  tipSpeed: point.blower.tipSpeed,
-});
 
 /**
  * What would bring a figure to a value at an operating point: each knob by itself, solved, rounded to what can be built, and
@@ -93,194 +42,11 @@ export function* match(
 ): Study<Outcome<Match>> {
   const base = yield* doing('design as it is', solve(model, point, { start }));
   if (!base.result.converged) return failure([{ path: '', message: base.result.reason }]);
-  const before = figures(target, base.result);
+  const before = fixFigures(target, base.result);
   const fixes: Fix[] = [];
   for (const name of vary) {
     const search = new KnobSearch(model, point, target, knobNamed(name), base.result, base.next);
     fixes.push(yield* search.run());
   }
   return success({ target, point, before, met: before.figure >= target.value, fixes });
-}
-
-interface Tried {
-  readonly value: number;
-  readonly excess: number;
-  readonly point: SolvedPoint;
-}
-
-/** The search along one knob. */
-class KnobSearch {
-  private readonly tried: Tried[];
-  private readonly starts: { value: number; next: SolvedStart }[] = [];
-  /** What a refused or unsolved value said, and which value that was. */
-  private trouble: { readonly value: number; readonly message: string } | null = null;
-  private readonly origin: number;
-  private readonly grain: number | null;
-  /** Whether the figure must rise. */
-  private readonly rise: boolean;
-
-  constructor(
-    private readonly model: Model,
-    private readonly at: OperatingPoint,
-    private readonly target: Target,
-    private readonly knob: Knob,
-    base: SolvedPoint,
-    next: SolvedStart | null,
-  ) {
-    this.origin = knob.now(model);
-    this.grain = knob.grain(model);
-    const excess = figureOf(target.figure, base) - target.value;
-    this.rise = excess < 0;
-    this.tried = [{ value: this.origin, excess, point: base }];
-    if (next) this.starts.push({ value: this.origin, next });
-  }
-
-  *run(): Study<Fix> {
-    const { knob, tried } = this;
-    if (tried[0]!.excess === 0) return this.fix(tried[0]!, true, null);
-    const bracket = yield* this.bracket();
-    if (!bracket) return this.fix(this.nearest(), false, this.outOfReach());
-    if (this.grain === null) return this.fix(bracket[1], true, null);
-    const [from, to] = bracket;
-    const [low, high] = knob.range(this.model);
-    const known = new Map([from, to].map(({ value, excess }) => [value, excess]));
-    let lost = false;
-    const trial = (value: number) => this.trial(value);
-    const root = yield* stepwiseRoot(
-      function* (value): Study<number> {
-        const found = yield* trial(value);
-        lost ||= found === null;
-        return found?.excess ?? 0;
-      },
-      from.value,
-      to.value,
-      TOLERANCE * (high - low) * 0.1,
-      known,
-    );
-    if (lost) return this.fix(this.nearest(), false, this.outOfReach());
-    return knob.name === 'blower.driveRatio' ? yield* this.geared(root) : yield* this.rounded(root);
-  }
-
-  /** Two values between which the target lies, the one that reaches it second; null where there are none. */
-  private *bracket(): Study<readonly [Tried, Tried] | null> {
-    const [low, high] = this.knob.range(this.model);
-    const upFirst = this.knob.helpsUpwards === this.rise;
-    const ends = upFirst ? [high, low] : [low, high];
-    for (const end of this.knob.eitherWay ? ends : ends.slice(0, 1)) {
-      let last = this.tried[0]!;
-      for (const value of this.looks(end)) {
-        const found = yield* this.trial(value);
-        if (!found) break;
-        if (found.excess < 0 !== this.rise) return [last, found];
-        last = found;
-      }
-    }
-    return null;
-  }
-
-  /** Where it is looked on the way to an end. */
-  private looks(end: number): readonly number[] {
-    const { origin } = this;
-    if (this.grain === null) {
-      const step = Math.sign(end - origin);
-      return Array.from({ length: Math.abs(end - origin) }, (_, i) => origin + step * (i + 1));
-    }
-    return LOOKS.map((share) => origin + share * (end - origin)).filter((value) => value !== origin);
-  }
-
-  private *trial(value: number): Study<Tried | null> {
-    const built = this.knob.at(this.model, value);
-    if (!built.ok) {
-      this.trouble = { value, message: built.faults[0]!.message };
-      return null;
-    }
-    const found = yield* this.solved(built.value, value);
-    if (found) this.tried.push(found);
-    return found;
-  }
-
-  private *solved(model: Model, value: number): Study<Tried | null> {
-    const near = this.starts.reduce<{ value: number; next: SolvedStart } | null>(
-      (best, each) => (best && Math.abs(best.value - value) <= Math.abs(each.value - value) ? best : each),
-      null,
-    );
-    let solution: Solution = yield* doing(
-      this.knob.name,
-      solve(model, this.at, { start: near?.next ?? null }),
-    );
-    if (!solution.result.converged && near) solution = yield* doing(this.knob.name, solve(model, this.at));
-    const { result, next } = solution;
-    if (!result.converged) {
-      this.trouble = { value, message: result.reason };
-      return null;
-    }
-    if (next) this.starts.push({ value, next });
-    return { value, excess: figureOf(this.target.figure, result) - this.target.value, point: result };
-  }
-
-  private reaches = ({ excess }: Tried): boolean => (this.rise ? excess >= 0 : excess <= 0);
-
-  /** The root rounded to the knob's grain, moved on until it does what it should. */
-  private *rounded(root: number): Study<Fix> {
-    const grain = this.grain!;
-    const away = Math.sign(root - this.origin) || 1;
-    const steps = (away > 0 ? Math.ceil : Math.floor)(root / grain - 1e-9 * away);
-    for (let nudge = 0; nudge <= MOST_NUDGES; nudge++) {
-      const found = yield* this.trial((steps + away * nudge) * grain);
-      if (found && this.reaches(found)) return this.fix(found, true, null);
-    }
-    return this.fix(this.nearest(), false, this.outOfReach());
-  }
-
-  /** The nearest whole teeth that do what the ratio should. */
-  private *geared(root: number): Study<Fix> {
-    const { engine } = this.model;
-    const choices = gearChoices(engine.blower.gears, root, root > this.origin);
-    for (const choice of choices.slice(0, MOST_GEARS)) {
-      const built = buildModel({ ...engine, blower: { ...engine.blower, gears: choice.gears } });
-      if (!built.ok) continue;
-      const found = yield* this.solved(built.value, choice.ratio);
-      if (found && this.reaches(found))
-        return { ...this.fix(found, true, null), gears: choice.gears, sameCentres: choice.sameCentres };
-    }
-    return this.fix(this.nearest(), false, 'no whole teeth make a ratio that does it');
-  }
-
-  /** What came nearest to the target. */
-  private nearest(): Tried {
-    return this.tried.reduce((best, each) => (Math.abs(each.excess) < Math.abs(best.excess) ? each : best));
-  }
-
-  /** What stops it: the end of the range, a value beyond that cannot be, or that more of it brings less. */
-  private outOfReach(): string {
-    const { value } = this.nearest();
-    const [low, high] = this.knob.range(this.model);
-    const up = value > this.origin;
-    const further = this.tried.some((each) => (up ? each.value > value : each.value < value));
-    if (further && value !== this.origin) return 'further on it turns back';
-    if (value === low || value === high) return this.knob.stop;
-    const { trouble } = this;
-    const blocked =
-      trouble && (value === this.origin || (up ? trouble.value > value : trouble.value < value));
-    return blocked ? trouble.message : 'either way it leads away from it';
-  }
-
-  private fix(found: Tried, reached: boolean, reason: string | null): Fix {
-    const { blower } = this.model.engine;
-    const { rotorSpeed, tipSpeed } = found.point.blower;
-    return {
-      vary: this.knob.name,
-      reached,
-      from: this.origin,
-      to: found.value,
-      figures: figures(this.target, found.point),
-      gears: null,
-      sameCentres: true,
-      reason,
-      beyond: [
-        ...(rotorSpeed > blower.maxSpeed ? (['rotor speed'] as const) : []),
-        ...(tipSpeed > blower.maxTipSpeed ? (['tip speed'] as const) : []),
-      ],
-    };
-  }
 }

@@ -18,7 +18,7 @@ export interface HeldPlenum {
 }
 
 /** Periods after which a held point counts as one without an answer. */
-const MOST_CYCLES = 80;
+const MOST_CYCLES = 60;
 
 /**
  * The cylinders, passages and collectors of a model with its plenum held: the same network and laws, but the plenum is a

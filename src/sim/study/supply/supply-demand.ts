@@ -56,8 +56,10 @@ const PLACES = [-0.75, -0.5, -0.25, 0, 0.25, 0.5, 1];
 const SUPPLY_PLACES = 25;
 /** How many more places are looked at towards the exhaust's pressure where the curves have not met. */
 const MOST_LOWER = 4;
-/** Least spread of the curves, over ambient pressure: two thousandths, what a slow crank makes. */
-const LEAST_SPREAD = 2e-3;
+/** Least spread of the curves, over ambient pressure: some 20 Pa, half of what a slow crank makes. */
+const LEAST_SPREAD = 2e-4;
+/** Share of the working point's flow below which it is not looked further down: near no flow cylinders hardly settle [-]. */
+const LEAST_FLOW = 0.1;
 /** Pressure within which the meeting point is found, over the spread. */
 const MEETING_TOLERANCE = 1e-3;
 
@@ -111,13 +113,13 @@ export function* supplyDemand(
       chargingEfficiency,
     };
   };
-  // Downwards, so that every place has a near neighbour; below no flow cylinders blow into the plenum, which settles slowly.
+  // Downwards, so that every place has a near neighbour to start from.
   const places = [...PLACES].sort((a, b) => b - a);
   let lowest = places.at(-1)!;
   for (const place of places) {
     const found = yield* demandAt(centre + place * spread);
     if (found) demand.unshift(found);
-    if (found && found.airFlow <= 0) break;
+    if (place < 0 && (!found || found.deliveryRatio < LEAST_FLOW * cycle.engine.deliveryRatio)) break;
   }
   for (let more = 0; more < MOST_LOWER && outrunsSupply(blower, demand[0]); more++) {
     lowest = (lowest - 1) / 2;

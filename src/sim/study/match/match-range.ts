@@ -1,0 +1,112 @@
+import { buildModel } from '../../cycle/model.ts';
+import type { Model } from '../../cycle/model.ts';
+import { solve } from '../../cycle/solve.ts';
+import type { Solution, SolvedStart } from '../../cycle/solve.ts';
+import type { Outcome } from '../../outcome.ts';
+import { doing } from '../study-step.ts';
+import type { Study } from '../study-step.ts';
+import { KNOBS, knobNamed } from './knobs.ts';
+import type { KnobName } from './knobs.ts';
+import { match } from './match.ts';
+import type { Fix, FixFigures } from './fix.ts';
+import { figureOf } from './target.ts';
+import type { Target } from './target.ts';
+
+/** A fix that is to hold at every speed of a range. */
+export interface RangeFix {
+  /** As solved at `solvedAt`, the speed that asked for most [rad/s]. */
+  readonly fix: Fix;
+  readonly solvedAt: number;
+  /** Figures there of the design as it is. */
+  readonly before: FixFigures;
+  /** Whether the target holds at every speed with it, and where it comes nearest to failing. */
+  readonly everywhere: boolean;
+  readonly least: { readonly speed: number; readonly figure: number };
+  /** Speeds without an answer with it [rad/s]. */
+  readonly unsolved: readonly number[];
+}
+
+/** Speeds at which a fix is solved for, one after the other, until it holds everywhere. */
+const MOST_ROUNDS = 3;
+
+/** The model with a fix in it. */
+export function fixedModel(model: Model, fix: Fix): Outcome<Model> {
+  const { engine } = model;
+  return fix.gears
+    ? buildModel({ ...engine, blower: { ...engine.blower, gears: fix.gears } })
+    : knobNamed(fix.vary).at(model, fix.to);
+}
+
+/**
+ * What would lift a figure to a value at every speed: each knob solved at the speed that is worst, tried at all, and solved again
+ * where it then falls short.
+ *
+ * @param speeds - rising [rad/s]
+ * @param target - to be reached or passed
+ */
+export function* matchRange(
+  model: Model,
+  speeds: readonly number[],
+  throttle: number,
+  target: Target,
+  vary: readonly KnobName[] = KNOBS,
+): Study<readonly RangeFix[]> {
+  const now = yield* figuresAt(model, speeds, throttle, target);
+  const found: RangeFix[] = [];
+  for (const name of vary) {
+    let worst = now.least;
+    let best: RangeFix | null = null;
+    for (let round = 0; round < MOST_ROUNDS && worst; round++) {
+      const matched = yield* match(model, { speed: worst.speed, throttle }, target, [name]);
+      if (!matched.ok) break;
+      const [fix] = matched.value.fixes;
+      const built = fixedModel(model, fix!);
+      if (!built.ok) break;
+      const { least, unsolved } = yield* figuresAt(built.value, speeds, throttle, target);
+      if (!least) break;
+      const everywhere = unsolved.length === 0 && least.figure >= target.value;
+      if (!best || least.figure > best.least.figure)
+        best = {
+          fix: fix!,
+          solvedAt: worst.speed,
+          before: matched.value.before,
+          everywhere,
+          least,
+          unsolved,
+        };
+      if (everywhere || !fix!.reached || least.speed === worst.speed) break;
+      worst = least;
+    }
+    if (best) found.push(best);
+  }
+  return found;
+}
+
+interface Least {
+  readonly speed: number;
+  readonly figure: number;
+}
+
+function* figuresAt(
+  model: Model,
+  speeds: readonly number[],
+  throttle: number,
+  target: Target,
+): Study<{ least: Least | null; unsolved: number[] }> {
+  const unsolved: number[] = [];
+  let least: Least | null = null;
+  let near: SolvedStart | null = null;
+  for (const speed of [...speeds].reverse()) {
+    const point = { speed, throttle };
+    let solution: Solution = yield* doing('every speed', solve(model, point, { start: near }));
+    if (!solution.result.converged && near) solution = yield* doing('every speed', solve(model, point));
+    near = solution.next;
+    if (!solution.result.converged) {
+      unsolved.push(speed);
+      continue;
+    }
+    const figure = figureOf(target.figure, solution.result);
+    if (!least || figure < least.figure) least = { speed, figure };
+  }
+  return { least, unsolved };
+}
