@@ -101,6 +101,13 @@ export class DesignStore {
     this.said = `${preset.name} is open.`;
   }
 
+  /** A design as it was being worked on elsewhere; one that this program no longer takes is passed over. */
+  openDraft(draft: Draft): void {
+    if (!isSound(draft)) return;
+    this.#put(draft, { opened: true });
+    this.said = `${draft.design.name} is open.`;
+  }
+
   /** All of a file, or nothing of it. */
   async openFile(file: File): Promise<void> {
     const tooLarge = `the file has ${Math.round(file.size / 1000)} kB; allowed up to ${mostFileBytes / 1000} kB, a design has a few`;

@@ -10,7 +10,7 @@ import type { Bench } from './presets.ts';
 import { sameLayout } from './same-layout.ts';
 import type { Draft } from './sheets/draft.ts';
 import { noMemory } from './sheets/memory.ts';
-import type { Memory } from './sheets/memory.ts';
+import type { Elsewhere, Memory } from './sheets/memory.ts';
 import { OpenSheet } from './sheets/open-sheet.svelte.ts';
 import type { ShownUnits } from './units/shown-units.ts';
 import { sweepSpeeds } from './speeds.ts';
@@ -39,7 +39,12 @@ export class Workbench {
   readonly pin: Pin;
   readonly unitChoice = new UnitChoice();
 
+  /** What another window saved last, until it has been read. */
+  elsewhere = $state.raw<Elsewhere | null>(null);
+
   readonly #memory: Memory;
+  /** Windows whose saving the reader knows of. */
+  #heardOf: readonly string[] = [];
   #sweepTimer = 0;
   #writing = false;
   #changedMeanwhile = false;
@@ -52,6 +57,9 @@ export class Workbench {
     this.store = new DesignStore((before, opened) => this.#changed(before, opened), memory.last);
     this.store.kept = memory.works;
     const { last } = memory;
+    memory.watch((other) => {
+      if (!this.#heardOf.includes(other.window)) this.elsewhere = other;
+    });
     this.speed_rpm = this.#shownFirst();
     if (last !== null && this.store.draft === last.draft) {
       this.throttle = last.throttle;
@@ -99,6 +107,19 @@ export class Workbench {
 
   choose(presetId: string): void {
     this.store.openPreset(presets.find((each) => each.id === presetId)!);
+  }
+
+  /** The reader knows that the other window saves, too. */
+  passOver(): void {
+    if (this.elsewhere) this.#heardOf = [...this.#heardOf, this.elsewhere.window];
+    this.elsewhere = null;
+  }
+
+  /** Takes up what the other window saved; undo leads back. */
+  async openElsewhere(): Promise<void> {
+    const other = this.elsewhere && (await this.#memory.read(this.elsewhere.window));
+    this.passOver();
+    if (other) this.store.openDraft(other.draft);
   }
 
   setSpeed(speed_rpm: number): void {
