@@ -13,7 +13,7 @@ export const MAX_TEMPERATURE = 3500;
  *
  * Nodes from `dynamicCount` on are reservoirs: they hold what `setReservoir` gave them and own no state.
  *
- * Numerics: Newton stops when a step is below 1e-6 of T, so the remaining error is about its square; u_i are corrected
+ * Numerics: Newton stops when a step is below 1.5e-3 of T, so the remaining error is below 3e-7 of it; u_i are corrected
  * by that last step. Everything is overwritten by the next `unpack`.
  *
  * Units: masses [kg], energies absolute [J, J/kg], pressure [Pa], temperature [K], volume [m^3], its rate [m^3/s].
@@ -151,7 +151,7 @@ export class GasStates {
         if (!(T > 150 && T < 3600)) {
           if (iteration < 8 && T === T) T = T < 1000 ? 160 : 3500;
           else break;
-        } else if (Math.abs(step) < 2e-4 * T) {
+        } else if (Math.abs(step) < 1.5e-3 * T) {
           for (let k = 0; k < n; k++) energyOf[base + k] += step * heatOf[base + k];
           converged = true;
         }
