@@ -130,11 +130,11 @@ export interface CylinderFigures {
   readonly chargingEfficiency: number;
   /** Work of a turn over own swept volume [Pa]. */
   readonly imep: number;
-  /** Highest at a point of the mesh [Pa]. */
+  /** Vertex of the parabola through the highest point of the mesh and its neighbours [Pa]. */
   readonly peakPressure: number;
   /** Crank angle after own top dead centre of the peak [rad]. */
   readonly peakPressureAngle: number;
-  /** Mean of the gas, highest at a point of the mesh [K]. */
+  /** Mean of the gas; as `peakPressure` [K]. */
   readonly peakTemperature: number;
   /** When the last window has shut [Pa]. */
   readonly pressureAtExhaustClosing: number;

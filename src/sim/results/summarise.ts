@@ -3,6 +3,7 @@ import type { OperatingPoint } from '../cycle/operating-point.ts';
 import type { CycleSystem } from '../cycle/system.ts';
 import { fmep } from '../friction/fmep.ts';
 import { AIR_INDEX, FUEL_INDEX } from '../gas/mixture.ts';
+import { highestPoint } from '../numerics/highest-point.ts';
 import { TURN } from '../units.ts';
 import { energyBalance } from './energy-balance.ts';
 import { PeriodTotals } from './period-totals.ts';
@@ -83,8 +84,8 @@ function cylinderFigures(
     trapped.stale < 1 ? Math.max(0, (trapped.purity - trapped.stale) / (1 - trapped.stale)) : 1;
   const retained = trapped.purity > 0 ? (trapped.air * freshShare) / trapped.purity : 0;
 
-  const peak = indexOfMax(trace.pressure);
-  const afterTdc = (traces.angle[peak] - shape.tdc) % TURN;
+  const peak = highestPoint(traces.angle, trace.pressure);
+  const afterTdc = (peak.x - shape.tdc) % TURN;
   const heat = (surface: number) =>
     (totals.record(system.cylinderWalls, 3 * j + surface) / turns) * turnRate(system);
   return {
@@ -97,9 +98,9 @@ function cylinderFigures(
     trappingEfficiency: delivered > 0 ? retained / delivered : 0,
     chargingEfficiency: retained / reference,
     imep: totals.record(system.pistonWork, j) / turns / shape.sweptVolume,
-    peakPressure: trace.pressure[peak],
+    peakPressure: peak.y,
     peakPressureAngle: afterTdc > TURN / 2 ? afterTdc - TURN : afterTdc,
-    peakTemperature: Math.max(...trace.temperature),
+    peakTemperature: highestPoint(traces.angle, trace.temperature).y,
     pressureAtExhaustClosing: trapped.pressure,
     burnDuration: system.memory.burnDuration(j),
     misfire: engine.combustion.enabled && 1 - trapped.purity > engine.combustion.misfireResidual,
@@ -225,12 +226,6 @@ function mean(angle: Float64Array, column: Float64Array): number {
   for (let i = 1; i < angle.length; i++)
     area += 0.5 * (column[i] + column[i - 1]) * (angle[i] - angle[i - 1]);
   return area / (angle[angle.length - 1] - angle[0]);
-}
-
-function indexOfMax(column: Float64Array): number {
-  let best = 0;
-  for (let i = 1; i < column.length; i++) if (column[i] > column[best]) best = i;
-  return best;
 }
 
 function sum<T>(items: readonly T[], of: (item: T, index: number) => number): number {
