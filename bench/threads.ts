@@ -21,6 +21,7 @@ export class Threads {
       const service = Comlink.wrap<SimService>(nodeEndpoint(worker));
       return {
         solve: (request) => service.solve(request),
+        study: (request) => service.study(request),
         drop: (runId) => void service.drop(runId),
         terminate: () => void worker.terminate(),
       };

@@ -3,6 +3,7 @@
  * like any other; only a bug throws.
  */
 import type { Engine, Fault, OperatingPoint, SolvedPoint, SolvedStart, UnsolvedPoint } from '../sim/index.ts';
+import type { AnyStudyAnswer, StudyQuestion } from './study-questions.ts';
 
 export interface PointRequest {
   /** Never used twice by one client: a reply or a report belongs to the request of the same number. */
@@ -56,11 +57,37 @@ export interface TurnReport {
   readonly near: SolvedStart | null;
 }
 
+/** A question that takes many points: see study-questions.ts. */
+export interface StudyRequest {
+  readonly runId: number;
+  readonly engine: Engine;
+  readonly engineId: number;
+  readonly question: StudyQuestion;
+}
+
+export type StudyReply =
+  | { readonly runId: number; readonly status: 'answered'; readonly answer: AnyStudyAnswer }
+  | { readonly runId: number; readonly status: 'dropped' | 'broken'; readonly reason: string }
+  | {
+      readonly runId: number;
+      readonly status: 'refused';
+      readonly reason: string;
+      readonly faults: readonly Fault[];
+    };
+
+/** Said between turns: what a study is at. */
+export interface StudyReport {
+  readonly runId: number;
+  readonly doing: string;
+}
+
 /** What a worker offers. The remote side of each method returns a promise. */
 export interface SimService {
   /** Where reports between turns go; once per worker. */
   watch(listener: (report: TurnReport) => void): void;
+  watchStudies(listener: (report: StudyReport) => void): void;
   solve(request: PointRequest): Promise<PointReply>;
+  study(request: StudyRequest): Promise<StudyReply>;
   /** Ends a run at its next turn; it then replies `dropped`. A run that is unknown or over is no fault. */
   drop(runId: number): void;
 }

@@ -1,6 +1,7 @@
 import type { Engine, OperatingPoint, SolvedPoint, SolvedStart } from '../sim/index.ts';
-import type { PointReply, PointRequest, TurnReport } from './api.ts';
+import type { PointReply, PointRequest, StudyReply, StudyReport, TurnReport } from './api.ts';
 import { coarseFirst } from './coarse-first.ts';
+import type { StudyQuestion } from './study-questions.ts';
 import { WorkerPool } from './worker-pool.ts';
 import type { SpawnWorker, Task, Urgency } from './worker-pool.ts';
 
@@ -26,6 +27,13 @@ export interface SweepEvents {
   onProgress(progress: SweepProgress): void;
   /** All points have replied. Not called when the sweep is stopped. */
   onEnd(): void;
+  onTrouble?(reason: string): void;
+}
+
+export interface StudyEvents {
+  /** What it is at, between turns. */
+  onStep?(doing: string): void;
+  onReply(reply: StudyReply): void;
   onTrouble?(reason: string): void;
 }
 
@@ -97,6 +105,27 @@ export class SimClient {
     };
   }
 
+  /** A study, behind all that a person watches: it gives way to a point and starts again afterwards. */
+  study(engine: Engine, question: StudyQuestion, events: StudyEvents): Running {
+    const runId = ++this.#runs;
+    const request = { runId, engine, engineId: this.#idOf(engine), question };
+    const task: Task = {
+      runId,
+      urgency: 'background',
+      begin: async (worker) => {
+        const reply = await worker.study(request);
+        return { dropped: reply.status === 'dropped', handOn: () => events.onReply(reply) };
+      },
+      onReport: (report) => {
+        if (!isTurn(report)) events.onStep?.(report.doing);
+      },
+      onBroken: (reason) => events.onReply({ runId, status: 'broken', reason }),
+      onRetry: (reason) => events.onTrouble?.(reason),
+    };
+    this.#pool.add(task);
+    return { stop: () => this.#pool.drop(task) };
+  }
+
   /** To be called about once a second: notices workers that no longer answer. */
   tick(): void {
     this.#pool.tick();
@@ -107,14 +136,21 @@ export class SimClient {
   }
 
   #task(asked: Asked, urgency: Urgency, events: PointEvents): Task {
+    const runId = ++this.#runs;
+    const request = { ...asked, runId, engineId: this.#idOf(asked.engine) };
     return {
-      request: { ...asked, runId: ++this.#runs, engineId: this.#idOf(asked.engine) },
+      runId,
       urgency,
-      onTurn: (report) => {
+      begin: async (worker) => {
+        const reply = await worker.solve(request);
+        return { dropped: reply.status === 'dropped', handOn: () => events.onReply(reply) };
+      },
+      onReport: (report) => {
+        if (!isTurn(report)) return;
         events.onTurn?.(report);
         if (report.preview !== null) events.onPreview?.(report.preview, report.near);
       },
-      onReply: (reply) => events.onReply(reply),
+      onBroken: (reason) => events.onReply({ runId, status: 'broken', reason }),
       onRetry: (reason) => events.onTrouble?.(reason),
     };
   }
@@ -127,3 +163,5 @@ export class SimClient {
     return this.#engines;
   }
 }
+
+const isTurn = (report: TurnReport | StudyReport): report is TurnReport => 'cycle' in report;

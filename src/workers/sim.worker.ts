@@ -3,6 +3,7 @@ import { buildModel, solve } from '../sim/index.ts';
 import type { SimService } from './api.ts';
 import { buffersOf } from './buffers-of.ts';
 import { createSimService } from './sim-service.ts';
+import { answerStudy } from './study-questions.ts';
 
 const { port1, port2 } = new MessageChannel();
 let resume: (() => void) | null = null;
@@ -20,6 +21,7 @@ const service = createSimService(
       }),
     longestStretch_ms: 8,
   },
+  answerStudy,
 );
 
 const sent: SimService = {
@@ -28,6 +30,10 @@ const sent: SimService = {
     service.watch((report) => listener(Comlink.transfer(report, buffersOf([report.preview, report.near])))),
   solve: async (request) => {
     const reply = await service.solve(request);
+    return Comlink.transfer(reply, buffersOf(reply));
+  },
+  study: async (request) => {
+    const reply = await service.study(request);
     return Comlink.transfer(reply, buffersOf(reply));
   },
 };

@@ -23,8 +23,10 @@ export const spawnWorker: SpawnWorker = (events) => {
   worker.addEventListener('messageerror', () => events.onCrash('A reply could not be read.'));
   const service = Comlink.wrap<SimService>(worker);
   void service.watch(Comlink.proxy((report) => events.onTurn(report)));
+  void service.watchStudies(Comlink.proxy((report) => events.onStudy(report)));
   return {
     solve: (request) => service.solve(request),
+    study: (request) => service.study(request),
     drop: (runId) => void service.drop(runId),
     terminate: () => worker.terminate(),
   };

@@ -1,14 +1,16 @@
-import type { PointReply, PointRequest, TurnReport } from './api.ts';
+import type { PointReply, PointRequest, StudyReply, StudyReport, StudyRequest, TurnReport } from './api.ts';
 
 /** A worker as the pool sees it; the browser's own is made in spawn-worker.ts, a test makes a fake. */
 export interface WorkerHandle {
   solve(request: PointRequest): Promise<PointReply>;
+  study(request: StudyRequest): Promise<StudyReply>;
   drop(runId: number): void;
   terminate(): void;
 }
 
 export interface WorkerEvents {
   onTurn(report: TurnReport): void;
+  onStudy(report: StudyReport): void;
   /** The worker is gone, and what it was doing with it. */
   onCrash(reason: string): void;
 }
@@ -18,11 +20,20 @@ export type SpawnWorker = (events: WorkerEvents) => WorkerHandle;
 /** Work that a person watches goes ahead of work in the background. */
 export type Urgency = 'now' | 'background';
 
+/** What a worker gave back: handed on unless the task gave way on purpose. */
+export interface Ended {
+  readonly dropped: boolean;
+  handOn(): void;
+}
+
+/** A piece of work: a point or a study, which the pool need not tell apart. */
 export interface Task {
-  readonly request: PointRequest;
+  readonly runId: number;
   readonly urgency: Urgency;
-  onTurn(report: TurnReport): void;
-  onReply(reply: PointReply): void;
+  begin(worker: WorkerHandle): Promise<Ended>;
+  onReport(report: TurnReport | StudyReport): void;
+  /** Its worker crashed a second time: there will be no answer. */
+  onBroken(reason: string): void;
   /** Its worker crashed and the task starts again on a new one. */
   onRetry(reason: string): void;
 }
@@ -75,7 +86,7 @@ export class WorkerPool {
     const slot = this.#slots.find((each) => each.task === task);
     if (slot === undefined) return;
     slot.task = null;
-    slot.worker.drop(task.request.runId);
+    slot.worker.drop(task.runId);
     this.#handOut();
   }
 
@@ -105,12 +116,14 @@ export class WorkerPool {
   }
 
   #start(slot: Slot): void {
+    const heard = (report: TurnReport | StudyReport): void => {
+      if (slot.worker !== worker) return;
+      slot.silentFor = 0;
+      if (slot.task?.runId === report.runId) slot.task.onReport(report);
+    };
     const worker = this.#spawn({
-      onTurn: (report) => {
-        if (slot.worker !== worker) return;
-        slot.silentFor = 0;
-        if (slot.task?.request.runId === report.runId) slot.task.onTurn(report);
-      },
+      onTurn: heard,
+      onStudy: heard,
       onCrash: (reason) => {
         if (slot.worker === worker) this.#replace(slot, reason);
       },
@@ -130,7 +143,7 @@ export class WorkerPool {
       const slot = this.#slots.find((each) => each.task?.urgency === 'background' && !each.givesWay);
       if (slot === undefined || slot.task === null) return;
       slot.givesWay = true;
-      slot.worker.drop(slot.task.request.runId);
+      slot.worker.drop(slot.task.runId);
     }
   }
 
@@ -139,9 +152,9 @@ export class WorkerPool {
     slot.givesWay = false;
     slot.silentFor = 0;
     const worker = slot.worker;
-    worker.solve(task.request).then(
-      (reply) => {
-        if (slot.worker === worker && slot.task === task) this.#settle(slot, task, reply);
+    task.begin(worker).then(
+      (ended) => {
+        if (slot.worker === worker && slot.task === task) this.#settle(slot, task, ended);
       },
       (error: unknown) => {
         if (slot.worker === worker && slot.task === task) {
@@ -151,12 +164,12 @@ export class WorkerPool {
     );
   }
 
-  #settle(slot: Slot, task: Task, reply: PointReply): void {
-    const gaveWay = slot.givesWay && reply.status === 'dropped';
+  #settle(slot: Slot, task: Task, ended: Ended): void {
+    const gaveWay = slot.givesWay && ended.dropped;
     slot.task = null;
     slot.givesWay = false;
     if (gaveWay) this.#waiting[task.urgency].unshift(task);
-    else task.onReply(reply);
+    else ended.handOn();
     this.#handOut();
   }
 
@@ -167,7 +180,7 @@ export class WorkerPool {
     slot.givesWay = false;
     this.#start(slot);
     if (task !== null && this.#crashedOnce.has(task)) {
-      task.onReply({ runId: task.request.runId, status: 'broken', reason });
+      task.onBroken(reason);
     } else if (task !== null) {
       this.#crashedOnce.add(task);
       this.#waiting[task.urgency].unshift(task);

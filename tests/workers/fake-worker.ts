@@ -1,7 +1,7 @@
 import type { Engine, PointResult, SolvedPoint, SolvedStart } from '../../src/sim/index.ts';
-import type { Pace, Solver } from '../../src/workers/sim-service.ts';
+import type { Pace, Solver, Student } from '../../src/workers/sim-service.ts';
 import { createSimService } from '../../src/workers/sim-service.ts';
-import type { PointRequest } from '../../src/workers/api.ts';
+import type { PointRequest, StudyRequest } from '../../src/workers/api.ts';
 import type { SpawnWorker } from '../../src/workers/worker-pool.ts';
 
 export const engineNamed = (name: string): Engine => ({ name }) as Engine;
@@ -55,6 +55,17 @@ export function countingSolver(
   };
 }
 
+/** A student of as many steps; its answer is the speed of the first line, and a standing crank is at fault. */
+export const countingStudent = (steps: number): Student<unknown> =>
+  function* (_model, question) {
+    for (let step = 1; step <= steps; step++) yield { doing: `step ${step}` };
+    if (question.kind !== 'gains') throw new Error('only gains are asked for here');
+    const [speed = 0] = question.speeds;
+    return speed === 0
+      ? { ok: false, faults: [{ path: 'speeds', message: 'The crank stands.' }] }
+      : { ok: true, value: [{ speed, gain: null }] };
+  };
+
 /** Breathes after every turn, and lets everything that waits run meanwhile. */
 export const everyTurn: Pace = {
   now: () => 0,
@@ -66,6 +77,7 @@ export interface FakeWorkers {
   readonly spawn: SpawnWorker;
   /** Requests in the order in which workers got them. */
   readonly handed: PointRequest[];
+  readonly studied: StudyRequest[];
   readonly terminated: number[];
   /** Crashes the worker of this number; workers count from 0 in the order of their start. */
   crash(worker: number, reason: string): void;
@@ -76,30 +88,41 @@ export interface FakeWorkers {
 /** Workers of the real service, in this thread. `fails` may throw for a request, as a bug would. */
 export function fakeWorkers(
   turns: number,
-  fails: (request: PointRequest) => void = () => undefined,
+  fails: (request: PointRequest | StudyRequest) => void = () => undefined,
 ): FakeWorkers {
   const handed: PointRequest[] = [];
+  const studied: StudyRequest[] = [];
   const terminated: number[] = [];
   const crashes: ((reason: string) => void)[] = [];
   const silent = new Set<number>();
   return {
     handed,
+    studied,
     terminated,
     crash: (worker, reason) => crashes[worker]!(reason),
     silence: (worker) => void silent.add(worker),
     spawn: (events) => {
       const number = crashes.length;
       crashes.push((reason) => events.onCrash(reason));
-      const service = createSimService(countingSolver(turns), everyTurn);
+      const service = createSimService(countingSolver(turns), everyTurn, countingStudent(turns));
+      const spoken = <Reply>(reply: Reply) =>
+        silent.has(number) ? new Promise<never>(() => undefined) : reply;
       service.watch((report) => {
         if (!silent.has(number)) events.onTurn(report);
+      });
+      service.watchStudies((report) => {
+        if (!silent.has(number)) events.onStudy(report);
       });
       return {
         solve: async (request) => {
           handed.push(request);
           fails(request);
-          const reply = await service.solve(request);
-          return silent.has(number) ? new Promise<never>(() => undefined) : reply;
+          return spoken(await service.solve(request));
+        },
+        study: async (request) => {
+          studied.push(request);
+          fails(request);
+          return spoken(await service.study(request));
         },
         drop: (runId) => service.drop(runId),
         terminate: () => void terminated.push(number),

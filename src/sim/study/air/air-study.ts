@@ -4,14 +4,13 @@ import type { Solution, SolvedStart } from '../../cycle/solve.ts';
 import type { PointResult } from '../../results/point-result.ts';
 import { judgeBlower } from '../../results/verdict.ts';
 import { rpm } from '../../units.ts';
-import { pressureToSwallow } from '../supply/pressure-to-swallow.ts';
 import { doing } from '../study-step.ts';
 import type { Study } from '../study-step.ts';
 import { airFigures } from './air-figures.ts';
 import type { AirFigures } from './air-figures.ts';
-import { airLimit } from './air-limit.ts';
 import type { AirLimit } from './air-limit.ts';
 import { airSentence } from './air-sentence.ts';
+import { limitAt } from './find-limit.ts';
 import { oneMoreTooth } from './one-more-tooth.ts';
 import type { StepGain } from './one-more-tooth.ts';
 
@@ -57,8 +56,7 @@ export function* airStudy(model: Model, speeds: readonly number[], throttle: num
   const worst = lines.find(({ point }) => point.speed === verdict.speed);
   if (!worst?.point.converged) return { sentence: verdict.text, lines, least: null };
   const point = { speed: worst.point.speed, throttle };
-  const limit = yield* airLimit(model, point, worst.point, ends.get(point.speed)!);
-  const swallows = yield* pressureToSwallow(model, point, worst.point, wanted.deliveryRatio);
+  const { limit, swallows } = yield* limitAt(model, point, worst.point, ends.get(point.speed)!);
   return {
     sentence: airSentence(points, wanted, worst.figures, limit, swallows),
     lines,

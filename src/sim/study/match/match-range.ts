@@ -39,10 +39,11 @@ export function fixedModel(model: Model, fix: Fix): Outcome<Model> {
 
 /**
  * What would lift a figure to a value at every speed: each knob solved at the speed that is worst, tried at all, and solved again
- * where it then falls short.
+ * where it then falls short. One that does not reach the target at the worst speed is not tried at the others.
  *
  * @param speeds - rising [rad/s]
  * @param target - to be reached or passed
+ * @param known  - where the design as it is comes nearest to failing, if that has been worked out
  */
 export function* matchRange(
   model: Model,
@@ -50,16 +51,23 @@ export function* matchRange(
   throttle: number,
   target: Target,
   vary: readonly KnobName[] = KNOBS,
+  known: Least | null = null,
 ): Study<readonly RangeFix[]> {
-  const now = yield* figuresAt(model, speeds, throttle, target);
+  const now = known ?? (yield* figuresAt(model, speeds, throttle, target)).least;
   const found: RangeFix[] = [];
   for (const name of vary) {
-    let worst = now.least;
+    let worst = now;
     let best: RangeFix | null = null;
     for (let round = 0; round < MOST_ROUNDS && worst; round++) {
       const matched = yield* match(model, { speed: worst.speed, throttle }, target, [name]);
       if (!matched.ok) break;
       const [fix] = matched.value.fixes;
+      if (!fix!.reached) {
+        const { before } = matched.value;
+        const least = { speed: worst.speed, figure: fix!.figures.figure };
+        best ??= { fix: fix!, solvedAt: worst.speed, before, everywhere: false, least, unsolved: [] };
+        break;
+      }
       const built = fixedModel(model, fix!);
       if (!built.ok) break;
       const { least, unsolved } = yield* figuresAt(built.value, speeds, throttle, target);
@@ -74,7 +82,7 @@ export function* matchRange(
           least,
           unsolved,
         };
-      if (everywhere || !fix!.reached || least.speed === worst.speed) break;
+      if (everywhere || least.speed === worst.speed) break;
       worst = least;
     }
     if (best) found.push(best);
@@ -82,7 +90,8 @@ export function* matchRange(
   return found;
 }
 
-interface Least {
+/** Where a figure is least among speeds [rad/s]. */
+export interface Least {
   readonly speed: number;
   readonly figure: number;
 }

@@ -1,0 +1,75 @@
+import type {
+  KnobName,
+  Model,
+  OperatingPoint,
+  Outcome,
+  RangeFix,
+  RotorPair,
+  Study,
+  SupplyDemand,
+  Target,
+} from '../sim/index.ts';
+import { matchRange, rotorPair, supplyDemand } from '../sim/index.ts';
+import { failure, success } from '../sim/outcome.ts';
+import type { AirLimitFound } from '../sim/study/air/find-limit.ts';
+import { findLimit } from '../sim/study/air/find-limit.ts';
+import type { GainLine } from '../sim/study/air/gains-over-speed.ts';
+import { gainsOverSpeed } from '../sim/study/air/gains-over-speed.ts';
+import type { Snap } from '../sim/study/checks/snapped-throttle.ts';
+import { snappedThrottle } from '../sim/study/checks/snapped-throttle.ts';
+import type { Least } from '../sim/study/match/match-range.ts';
+
+interface Questions {
+  /** What limits the air at a point, and the plenum pressure that would do. */
+  limit: { readonly asked: { readonly point: OperatingPoint }; readonly answer: AirLimitFound };
+  /** What one more tooth brings, speed by speed. */
+  gains: {
+    readonly asked: { readonly speeds: readonly number[]; readonly throttle: number };
+    readonly answer: readonly GainLine[];
+  };
+  supply: { readonly asked: { readonly point: OperatingPoint }; readonly answer: SupplyDemand };
+  /** One thing varied until the target holds at every speed; null where nothing can be said of it. */
+  fix: {
+    readonly asked: {
+      readonly vary: KnobName;
+      readonly target: Target;
+      readonly speeds: readonly number[];
+      readonly throttle: number;
+      /** Where the design as it is comes nearest to failing, where that is known. */
+      readonly worst: Least | null;
+    };
+    readonly answer: RangeFix | null;
+  };
+  rotors: { readonly asked: object; readonly answer: RotorPair };
+  /** The throttle shut within an instant from a running point. */
+  snap: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Snap };
+}
+
+export type StudyKind = keyof Questions;
+export type StudyAsked<Kind extends StudyKind> = { readonly kind: Kind } & Questions[Kind]['asked'];
+export type StudyAnswer<Kind extends StudyKind> = Questions[Kind]['answer'];
+export type StudyQuestion = { [Kind in StudyKind]: StudyAsked<Kind> }[StudyKind];
+export type AnyStudyAnswer = StudyAnswer<StudyKind>;
+
+/** Works on a question about a model. */
+export function* answerStudy(model: Model, question: StudyQuestion): Study<Outcome<AnyStudyAnswer>> {
+  switch (question.kind) {
+    case 'limit':
+      return yield* findLimit(model, question.point);
+    case 'gains':
+      return success(yield* gainsOverSpeed(model, question.speeds, question.throttle));
+    case 'supply':
+      return yield* supplyDemand(model, question.point);
+    case 'fix': {
+      const { speeds, throttle, target, vary, worst } = question;
+      const [found] = yield* matchRange(model, speeds, throttle, target, [vary], worst);
+      return success(found ?? null);
+    }
+    case 'rotors': {
+      const pair = rotorPair(model.engine.blower);
+      return pair.ok ? pair : failure(pair.faults);
+    }
+    case 'snap':
+      return yield* snappedThrottle(model, question.point);
+  }
+}
