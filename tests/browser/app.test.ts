@@ -78,6 +78,47 @@ describe('the page', () => {
     await frame.getByRole('button', { name: /^table/ }).click();
   });
 
+  it('keeps the curves of the open throttle, marked, until those of a half shut one come, and says so', async () => {
+    await page.locator('main[data-settled="true"]').waitFor();
+    const frame = page
+      .locator('figure')
+      .filter({ has: page.getByRole('heading', { name: /^Air over speed/ }) });
+    const told = await page.evaluate(async () => {
+      const curve = (): string =>
+        [...document.querySelectorAll('figure')]
+          .find((each) => each.querySelector('h3')?.textContent?.includes('Air over speed'))
+          ?.querySelector('path.line')
+          ?.getAttribute('d') ?? '';
+      const marked = (): boolean => document.querySelector('.answer figure.stale') !== null;
+      const before = curve();
+      const throttle = [...document.querySelectorAll<HTMLInputElement>('input[type="range"]')][1]!;
+      throttle.value = '0.5';
+      throttle.dispatchEvent(new Event('input', { bubbles: true }));
+      await new Promise(requestAnimationFrame);
+      const seen: { old: boolean; marked: boolean; empty: boolean; sentence: string }[] = [];
+      while (document.querySelector('main')!.dataset['settled'] !== 'true') {
+        const old = curve() === before;
+        seen.push({
+          old,
+          marked: marked(),
+          empty: curve() === '',
+          sentence: document.querySelector('h2')!.textContent ?? '',
+        });
+        await new Promise((resolve) => setTimeout(resolve, 5));
+      }
+      return { seen, changed: curve() !== before };
+    });
+    const old = told.seen.filter((each) => each.old);
+    expect(old.length).toBeGreaterThan(0);
+    expect(old.every((each) => each.marked)).toBe(true);
+    expect(told.seen.some((each) => each.empty)).toBe(false);
+    expect(old.some((each) => /every speed worked out|Short at/.test(each.sentence))).toBe(false);
+    expect(old.some((each) => each.sentence.includes('other speeds are being worked out'))).toBe(true);
+    expect(told.changed).toBe(true);
+    expect(await frame.getByText('earlier figures').count()).toBe(0);
+    await page.getByRole('slider', { name: /^throttle/ }).fill('1');
+  });
+
   it('shows Parsley 5 with five cylinders and a blower that is not big enough', async () => {
     await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: 'Parsley 5' });
     await page.locator('h2', { hasText: 'not big enough' }).waitFor();

@@ -173,6 +173,39 @@ describe('the five pages', () => {
   });
 
   describe.each(ids)('%s', (id) => {
+    it('has every control within reach of the tabulator', async () => {
+      await open(id);
+      await settled();
+      const stops = await page.evaluate(() => {
+        const wanted = [
+          ...document.querySelectorAll<HTMLElement>(
+            ':is(a[href], button, select, input, summary, [tabindex="0"]):not([tabindex="-1"])',
+          ),
+        ].filter((each) => each.checkVisibility({ visibilityProperty: true }));
+        wanted.forEach((each, i) => (each.dataset['stop'] = String(i)));
+        (document.activeElement as HTMLElement | null)?.blur();
+        return wanted.length;
+      });
+      const reached = new Set<string>();
+      await page.mouse.click(1, 1);
+      for (let step = 0; step < stops + 5; step++) {
+        await page.keyboard.press('Tab');
+        const stop = await page.evaluate(
+          () => (document.activeElement as HTMLElement | null)?.dataset['stop'] ?? '',
+        );
+        if (stop !== '') reached.add(stop);
+      }
+      const never = await page.evaluate(
+        (seen) =>
+          [...document.querySelectorAll<HTMLElement>('[data-stop]')]
+            .filter((each) => !seen.includes(each.dataset['stop']!))
+            .map((each) => each.outerHTML.slice(0, 120)),
+        [...reached],
+      );
+      expect(never).toEqual([]);
+      expect(reached.size).toBe(stops);
+    });
+
     it.each([390, 768, 1440, 2560])('fits a window %i px wide without scrolling sideways', async (width) => {
       await page.setViewportSize({ width, height: 900 });
       await open(id);
