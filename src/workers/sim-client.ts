@@ -1,7 +1,7 @@
 import type { Engine, OperatingPoint, SolvedPoint, SolvedStart } from '../sim/index.ts';
 import type { PointReply, PointRequest, StudyReply, StudyReport, TurnReport } from './api.ts';
-import { coarseFirst } from './coarse-first.ts';
 import type { StudyQuestion } from './study-questions.ts';
+import { sweepPlan } from './sweep-plan.ts';
 import { WorkerPool } from './worker-pool.ts';
 import type { SpawnWorker, Task, Urgency } from './worker-pool.ts';
 
@@ -72,16 +72,17 @@ export class SimClient {
   }
 
   /**
-   * Many points, shared over the pool; both ends come first, then the middles of the gaps. Each starts cold: which
-   * neighbour is done first depends on the workers, and the figures must not.
+   * Many points, shared over the pool, in the order and from the starts of `sweepPlan`: a point waits for the one it goes on from.
    */
   sweep(engine: Engine, points: readonly OperatingPoint[], events: SweepEvents): Running {
     const began = this.#now();
     const total = points.length;
     let done = 0;
+    const plan = sweepPlan(points);
     const open = new Set<Task>();
-    for (const index of coarseFirst(total)) {
-      const asked = { engine, operating: points[index]!, start: null, preview: false };
+    let stopped = false;
+    const begin = (index: number, start: SolvedStart | null): void => {
+      const asked = { engine, operating: points[index]!, start, preview: false };
       const task = this.#task(asked, 'background', {
         onReply: (reply) => {
           open.delete(task);
@@ -90,15 +91,19 @@ export class SimClient {
           events.onPoint(index, reply);
           events.onProgress({ done, total, timeLeft: perPoint * (total - done) });
           if (done === total) events.onEnd();
+          const next = reply.status === 'solved' ? reply.next : null;
+          for (const each of plan) if (each.from === index && !stopped) begin(each.index, next);
         },
         ...(events.onTrouble && { onTrouble: events.onTrouble }),
       });
       open.add(task);
-    }
+      this.#pool.add(task);
+    };
     events.onProgress({ done, total, timeLeft: null });
-    for (const task of [...open]) this.#pool.add(task);
+    for (const { index, from } of plan) if (from === null) begin(index, null);
     return {
       stop: () => {
+        stopped = true;
         for (const task of open) this.#pool.drop(task);
         open.clear();
       },
