@@ -29,7 +29,7 @@ export class Threads {
     this.#client = new core.SimClient(spawn, count, () => performance.now() / 1000);
   }
 
-  /** All points of a sweep as the app asks for them: cold, both ends first. */
+  /** All points of a sweep as the app asks for them, see src/workers/sweep-plan.ts; the baseline starts each cold. */
   sweep(engine: Engine, points: readonly OperatingPoint[]): Promise<PointReply[]> {
     return new Promise((resolve) => {
       const replies: PointReply[] = [];
