@@ -1,5 +1,5 @@
 import type { Model } from '../../cycle/model.ts';
-import { AIR_INDEX } from '../../gas/mixture.ts';
+import { AIR } from '../../gas/air.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import { TURN } from '../../units.ts';
 
@@ -32,9 +32,12 @@ export interface AirFigures {
 }
 
 /** Air that a delivery ratio of one takes at a speed [kg/s]: ambient air in all swept volume, every turn. */
-export function referenceAirFlow({ engine, geometry, set }: Model, speed: number): number {
+export function referenceAirFlow(
+  { engine, geometry }: Pick<Model, 'engine' | 'geometry'>,
+  speed: number,
+): number {
   const { pressure, temperature } = engine.ambient;
-  const density = pressure / (set.gasConstants[AIR_INDEX]! * temperature);
+  const density = pressure / (AIR.gasConstant * temperature);
   return (density * geometry.sweptVolume * speed) / TURN;
 }
 
