@@ -134,11 +134,13 @@ export class PeriodicSearch {
       this.toAdapt > 0
         ? period.adapt(state, this.far ? this.coarse : this.fine)
         : period.follow(state, false, undefined, this.far ? 1 : this.parts);
-    if (!end.ok && this.toAdapt === 0) {
-      // The mesh was made for another state: choose steps again from where this period began.
+    if (!end.ok) {
+      // The guess was no possible start, or a neighbour's mesh is none for this state: step from where the last period ended, with
+      // steps chosen by error.
+      if (this.cycle > 0) this.x.set(this.gx);
       this.begin();
       this.anderson.forget();
-      end = period.adapt(state, this.fine);
+      end = period.adapt(state, this.far ? this.coarse : this.fine);
     }
     if (!end.ok) return end.reason;
     this.note();
