@@ -1,7 +1,7 @@
 import { readDesign } from '../design/read-design.ts';
 import type { Design } from '../design/schema/design.ts';
 import { toEngine } from '../design/to-engine.ts';
-import { buildGeometry } from '../sim/geometry/build-geometry.ts';
+import { geometryOf } from '../sim/geometry/geometry-of.ts';
 import type { EngineGeometry } from '../sim/geometry/cylinder-geometry.ts';
 import type { Engine } from '../sim/index.ts';
 
@@ -44,7 +44,7 @@ export function presetDesign(preset: Preset): Design {
 /** What follows from a design that has been checked. */
 export function benchOf(design: Design): Bench {
   const engine = toEngine(design);
-  const geometry = buildGeometry(engine);
+  const geometry = geometryOf(engine);
   if (!geometry.ok)
     throw new Error(`${design.name}: ${geometry.faults.map((fault) => fault.message).join('; ')}`);
   return { design, engine, geometry: geometry.value };

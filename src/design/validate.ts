@@ -1,4 +1,4 @@
-import { buildGeometry } from '../sim/geometry/build-geometry.ts';
+import { geometryOf } from '../sim/geometry/geometry-of.ts';
 import { failure, success } from '../sim/outcome.ts';
 import type { Fault, Outcome } from '../sim/outcome.ts';
 import { crossCheck } from './cross-checks.ts';
@@ -34,7 +34,7 @@ export function validate(data: unknown): Outcome<Design> {
 const plain = (faults: readonly Fault[]): Fault[] => faults.map(({ path, message }) => ({ path, message }));
 
 function shapeFaults(design: Design): readonly Fault[] {
-  const built = buildGeometry(toEngine(design));
+  const built = geometryOf(toEngine(design));
   return built.ok ? [] : built.faults.map((fault) => toDesignPath(fault, design));
 }
 

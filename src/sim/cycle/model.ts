@@ -3,7 +3,7 @@ import type { Engine } from '../engine.ts';
 import { ConstituentSet } from '../gas/constituent-set.ts';
 import type { DesignMixture } from '../gas/mixture.ts';
 import { designMixture } from '../gas/mixture.ts';
-import { buildGeometry } from '../geometry/build-geometry.ts';
+import { geometryOf } from '../geometry/geometry-of.ts';
 import type { EngineGeometry } from '../geometry/cylinder-geometry.ts';
 import type { Outcome } from '../outcome.ts';
 import { failure, success } from '../outcome.ts';
@@ -38,7 +38,7 @@ export interface Model {
 
 /** Builds what a design's points share, or says everything that is wrong with it. */
 export function buildModel(engine: Engine): Outcome<Model> {
-  const geometry = buildGeometry(engine);
+  const geometry = geometryOf(engine);
   const mixture = designMixture(engine.charge, engine.ambient);
   if (!geometry.ok || !mixture.ok) {
     return failure([...(geometry.ok ? [] : geometry.faults), ...(mixture.ok ? [] : mixture.faults)]);
