@@ -14,6 +14,7 @@ import type { Elsewhere, Memory } from './sheets/memory.ts';
 import { OpenSheet } from './sheets/open-sheet.svelte.ts';
 import type { ShownUnits } from './units/shown-units.ts';
 import { sweepSpeeds } from './speeds.ts';
+import { Studies } from './studies/studies.ts';
 import { SweepRun } from './sweep-run.svelte.ts';
 import { UnitChoice } from './units/unit-choice.svelte.ts';
 
@@ -37,6 +38,7 @@ export class Workbench {
   readonly point: PointRun;
   readonly sweep: SweepRun;
   readonly pin: Pin;
+  readonly studies: Studies;
   readonly unitChoice = new UnitChoice();
 
   /** What another window saved last, until it has been read. */
@@ -53,6 +55,7 @@ export class Workbench {
     this.point = new PointRun(client);
     this.sweep = new SweepRun(client);
     this.pin = new Pin(this.sweep);
+    this.studies = new Studies(client);
     this.#memory = memory;
     this.store = new DesignStore((before, opened) => this.#changed(before, opened), memory.last);
     this.store.kept = memory.works;

@@ -88,3 +88,24 @@ export interface Cursor {
   readonly format: (value: number) => string;
   readonly onmove: (value: number) => void;
 }
+
+/** A curve over places of its own. */
+export interface OwnCurve extends Curve {
+  readonly label: string;
+  readonly colour: string;
+  readonly dashed?: boolean;
+  /** One of several that stand behind what is looked at. */
+  readonly faint?: boolean;
+  readonly labelAt?: 'start' | 'end';
+  readonly term?: string;
+}
+
+/** A single point among curves. */
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+  readonly label: string;
+  readonly colour: string;
+  /** A ring rather than a dot. */
+  readonly open?: boolean;
+}

@@ -102,6 +102,8 @@ export interface WindowGroup {
 export interface Ambient {
   readonly pressure: number;
   readonly temperature: number;
+  /** Relative, 0 to 1; the cycle itself breathes dry air [-]. */
+  readonly humidity: number;
 }
 
 /** A wall that holds a given temperature and exchanges heat with the gas beside it. */

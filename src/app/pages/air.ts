@@ -1,5 +1,6 @@
 import { figure, percent } from '../../charts/format.ts';
 import type { PointResult, SolvedPoint } from '../../sim/index.ts';
+import type { GainLine } from '../../sim/study/air/gains-over-speed.ts';
 import { rpm } from '../../sim/units.ts';
 import type { ShownUnits } from '../units/shown-units.ts';
 import { overSpeed, speeds_rpm } from './over-speed.ts';
@@ -20,8 +21,16 @@ export interface AirColumns {
   readonly rotor_rpm: readonly number[];
   /** [m/s] */
   readonly tipSpeed: readonly number[];
-  /** [K] */
+  /** Of what leaves the blower, and of the plenum, time mean [K]. */
   readonly outletTemperature: readonly number[];
+  readonly chargeTemperature: readonly number[];
+  /** Mean of the cylinders [kg]. */
+  readonly trappedMass: readonly number[];
+  /** Highest less lowest plenum pressure, and ambient less inlet box [Pa]. */
+  readonly ripple: readonly number[];
+  readonly depression: readonly number[];
+  /** Of brake power; a gap where there is none. */
+  readonly blowerShare_percent: readonly number[];
 }
 
 export function airColumns(points: readonly PointResult[], ambientPressure: number): AirColumns {
@@ -37,8 +46,25 @@ export function airColumns(points: readonly PointResult[], ambientPressure: numb
     rotor_rpm: column((point) => point.blower.rotorSpeed / rpm),
     tipSpeed: column((point) => point.blower.tipSpeed),
     outletTemperature: column((point) => point.blower.outletTemperature),
+    chargeTemperature: column((point) => point.plenum.meanTemperature),
+    trappedMass: column(
+      ({ cylinders }) => cylinders.reduce((sum, each) => sum + each.trappedMass, 0) / cylinders.length,
+    ),
+    ripple: column(({ plenum }) => plenum.maxPressure - plenum.minPressure),
+    depression: column((point) => ambientPressure - point.inletBox.meanPressure),
+    blowerShare_percent: column(({ blower, engine }) =>
+      engine.brakePower > 0 ? (100 * blower.shaftPower) / engine.brakePower : NaN,
+    ),
   };
 }
+
+/** What one more tooth brings over speed; gaps where that has no answer. */
+export const gainColumns = (lines: readonly GainLine[]) => ({
+  speed_rpm: lines.map(({ speed }) => speed / rpm),
+  deliveryRatio: lines.map(({ gain }) => gain?.deliveryRatio ?? NaN),
+  /** [W] */
+  brakePower: lines.map(({ gain }) => gain?.brakePower ?? NaN),
+});
 
 /** What a gauge would read, the flow beside it, and how much of it stays. */
 export function airDetail(

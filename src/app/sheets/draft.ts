@@ -56,6 +56,25 @@ export function enter(draft: Draft, path: string, text: string): Draft {
   return use({ ...draft, texts, held, presetId: null });
 }
 
+/** Put several values in at once, all of them or none: one step. What waits is tried again with them. */
+export function enterAll(
+  draft: Draft,
+  changes: readonly { readonly path: string; readonly text: string }[],
+): Outcome<Draft> {
+  const changed = setValues(draft.design, changes);
+  if (!changed.ok) return changed;
+  const gone = (path: string) => changes.some((change) => change.path === path);
+  return success(
+    use({
+      ...draft,
+      design: changed.value,
+      texts: without(draft.texts, gone),
+      held: without(draft.held, gone),
+      presetId: null,
+    }),
+  );
+}
+
 /** Use of what is held all that can be used. */
 function use(draft: Draft): Draft {
   const waiting = Object.entries(draft.held);

@@ -30,7 +30,7 @@ export function runAir(argv: readonly string[], streams: Streams): number {
   const speeds =
     text('speed') === undefined ? success(usualSpeeds(model)) : readSpeeds('range', text('speed'));
   const throttle = readThrottle(text('throttle'));
-  const humidity = readHumidity(text('humidity'));
+  const humidity = readHumidity(text('humidity'), model.engine.ambient.humidity);
   const faults = [speeds, throttle, humidity].flatMap((each) => (each.ok ? [] : each.faults));
   if (!speeds.ok || !throttle.ok || !humidity.ok) return tell(faults, streams);
   const study = finishStudy(airStudy(model, withCranking(speeds.value, model), throttle.value));
@@ -58,8 +58,9 @@ function withCranking(speeds: readonly number[], { engine }: Model): readonly nu
   return there ? speeds : [crankingSpeed, ...speeds].sort((a, b) => a - b);
 }
 
-function readHumidity(text: string | undefined): Outcome<number> {
-  if (text === undefined) return success(0);
+/** @returns the design's own where nothing is typed */
+function readHumidity(text: string | undefined, own: number): Outcome<number> {
+  if (text === undefined) return success(own);
   const read = parseQuantity(text, PLAIN);
   if (!read.ok) return failure(read.faults.map(({ message }) => ({ path: '--humidity', message })));
   const { value } = read.value;

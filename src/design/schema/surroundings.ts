@@ -16,4 +16,12 @@ export const surroundings = group('Surroundings', 'The air that the engine breat
     plausible: [-10, 40],
     source: 'typical',
   }),
+  humidity: number(0, {
+    label: 'Humidity of the air',
+    help: 'Relative; used for the air’s density and for corrected power. The cycle itself breathes dry air.',
+    min: 0,
+    max: 1,
+    plausible: [0, 1],
+    source: 'dry, as the model’s own air',
+  }),
 });

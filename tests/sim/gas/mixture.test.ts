@@ -6,7 +6,7 @@ import type { DesignMixture } from '../../../src/sim/gas/mixture.ts';
 import { designMixture } from '../../../src/sim/gas/mixture.ts';
 import { enthalpy } from '../../../src/sim/gas/polynomial.ts';
 
-const ambient = { pressure: 101_325, temperature: 293.15 };
+const ambient = { pressure: 101_325, temperature: 293.15, humidity: 0 };
 const petrolCharge: Charge = { fuel: 'petrol', lambda: 0.9, oilShare: 0.02, evaporatedShare: 0.5 };
 
 function solved(changes: Partial<Charge>): DesignMixture {

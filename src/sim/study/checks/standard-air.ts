@@ -1,3 +1,5 @@
+import { AIR } from '../../gas/air.ts';
+import { SPECIES, speciesConstituent } from '../../gas/species.ts';
 import { atm, mbar } from '../../units.ts';
 
 /**
@@ -28,6 +30,25 @@ export function standardAtmosphere(height: number): { pressure: number; temperat
 export function vapourPressure(humidity: number, temperature: number): number {
   const t = temperature - 273.15;
   return humidity * 611.2 * Math.exp((17.62 * t) / (243.12 + t));
+}
+
+const STEAM_GAS_CONSTANT = speciesConstituent(SPECIES.H2O).gasConstant;
+
+/**
+ * Density of air, and of the dry air in it [kg/m^3].
+ *
+ *   rho_dry = (p - p_w) / (R_air T),   rho = rho_dry + p_w / (R_steam T)
+ *
+ * Valid: ideal gases. Source: Dalton's law.
+ */
+export function airDensity(
+  pressure: number,
+  temperature: number,
+  humidity: number,
+): { readonly whole: number; readonly dry: number } {
+  const steam = vapourPressure(humidity, temperature);
+  const dry = (pressure - steam) / (AIR.gasConstant * temperature);
+  return { dry, whole: dry + steam / (STEAM_GAS_CONSTANT * temperature) };
 }
 
 /**

@@ -105,7 +105,10 @@ export class KnobSearch {
       const step = Math.sign(end - origin);
       return Array.from({ length: Math.abs(end - origin) }, (_, i) => origin + step * (i + 1));
     }
-    return LOOKS.map((share) => origin + share * (end - origin)).filter((value) => value !== origin);
+    // The end itself, not what rounding makes of it: it is told from the places before.
+    return LOOKS.map((share) => (share === 1 ? end : origin + share * (end - origin))).filter(
+      (value) => value !== origin,
+    );
   }
 
   private *trial(value: number): Study<Tried | null> {

@@ -1,0 +1,32 @@
+import { KNOBS } from '../../sim/study/match/knobs.ts';
+import type { KnobName } from '../../sim/study/match/knobs.ts';
+import type { SimClient } from '../../workers/sim-client.ts';
+import { SweepRun } from '../sweep-run.svelte.ts';
+import { StudyRun } from './study-run.svelte.ts';
+
+/** The studies of the page on air. They outlive the page, so that going away and back loses nothing. */
+export class Studies {
+  readonly limit;
+  readonly gains;
+  readonly supply;
+  /** The same at other speeds. */
+  readonly family;
+  readonly rotors;
+  readonly snap;
+  readonly cranking;
+  readonly fixes: readonly { readonly vary: KnobName; readonly run: StudyRun<'fix'> }[];
+
+  constructor(client: SimClient) {
+    this.limit = new StudyRun(client, 'limit');
+    this.gains = new StudyRun(client, 'gains');
+    this.supply = new StudyRun(client, 'supply');
+    this.family = Array.from({ length: FAMILY }, () => new StudyRun(client, 'supply'));
+    this.rotors = new StudyRun(client, 'rotors');
+    this.snap = new StudyRun(client, 'snap');
+    this.cranking = new SweepRun(client);
+    this.fixes = KNOBS.map((vary) => ({ vary, run: new StudyRun(client, 'fix') }));
+  }
+}
+
+/** Speeds for which supply and demand are drawn together. */
+export const FAMILY = 4;
