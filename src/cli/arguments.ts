@@ -55,7 +55,7 @@ export function readArguments(argv: readonly string[]): Outcome<Request | 'help'
   if (!command) {
     const what = name === undefined ? 'no command is given' : `there is no command “${name}”`;
     return failure([
-      { path: '', message: `${what}; allowed: ${COMMANDS.join(', ')}, air, match, rotors, batch` },
+      { path: '', message: `${what}; allowed: ${COMMANDS.join(', ')}, air, match, rotors, leak, batch` },
     ]);
   }
   const faults: Fault[] = [];

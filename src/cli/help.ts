@@ -16,6 +16,8 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       chargingEfficiency, plenumPressure (above ambient, as 0.3bar); with --speed from:to:step, at every speed
   umbel rotors FILE [--speed 9000] [--svg OUT] [--dxf OUT] [--set path=value …] [--json]
       rotors before metal: mesh, displacement, leaks, ripple, inertia, growth by heat; drawn in true size
+  umbel leak FILE --speed 1000 --holds 0.1bar [--gas 20C] [--set path=value …] [--json]
+      the clearance of one blower, from what it holds against a closed outlet at a speed of its rotors
   umbel batch STUDY.jsonl [--jobs N] [--shard 3/8] [--out FILE]
       many designs, one in each line, answered line by line in STUDY.answers.jsonl; run again after a break, it goes on.
       N threads, by default one fewer than there are cores; a shard is one part of so many: docs/batch.md

@@ -19,7 +19,7 @@ describe('toEngine', () => {
     const engine = toEngine(preset('lovage-7'));
     expect(engine.cylinder.bore).toBeCloseTo(0.04, 12);
     expect(engine.train.crankRadius).toBeCloseTo(0.0205, 12);
-    expect(engine.ambient).toEqual({ pressure: 101325, temperature: 293.15 });
+    expect(engine.ambient).toEqual({ pressure: 101325, temperature: 293.15, humidity: 0 });
     expect(engine.passages.entryArea).toBeCloseTo(480e-6, 12);
     expect(engine.plenum.volume).toBeCloseTo(1.1e-3, 12);
     expect(engine.plenum.relief!.crackingPressure).toBeCloseTo(70000, 6);

@@ -2,6 +2,7 @@ import { HELP } from '../help.ts';
 import { SOLVED } from '../streams.ts';
 import type { Streams } from '../streams.ts';
 import { runAir } from './run-air.ts';
+import { runLeak } from './run-leak.ts';
 import { runMatch } from './run-match.ts';
 import { runRotors } from './run-rotors.ts';
 
@@ -9,6 +10,7 @@ const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Stream
   air: runAir,
   match: runMatch,
   rotors: runRotors,
+  leak: runLeak,
 };
 
 export const isStudy = (name: string | undefined): name is string =>

@@ -65,6 +65,36 @@ describe('run rotors', () => {
   });
 });
 
+describe('run leak', () => {
+  it('tells the clearance from what the gauge holds, and what to set: a blower of that clearance holds just that', () => {
+    const { code, out } = ran('leak', 'lovage-7', '--speed', '1000', '--holds', '0.05bar');
+    expect(code).toBe(0);
+    const [, setting] = /--set (blower\.clearanceArea_mm2=[\d.]+)/.exec(out)!;
+    const again = JSON.parse(
+      ran('leak', 'lovage-7', '--speed', '1000', '--holds', '0.05bar', '--set', setting!, '--json').out,
+    );
+    expect(again.clearanceArea_m2 / again.designClearanceArea_m2).toBeCloseTo(1, 5);
+  });
+
+  it('finds less clearance where more is held, and twice the clearance at twice the speed', () => {
+    const area = (speed: string, holds: string): number =>
+      JSON.parse(ran('leak', 'lovage-7', '--speed', speed, '--holds', holds, '--json').out).clearanceArea_m2;
+    expect(area('1000', '0.1bar')).toBeLessThan(area('1000', '0.05bar'));
+    expect(area('2000', '0.05bar') / area('1000', '0.05bar')).toBeCloseTo(2, 9);
+  });
+
+  it.each([
+    ['leak lovage-7 --speed 1000', /--holds: missing; give a reading/],
+    ['leak lovage-7 --speed 1000 --holds=-1psi', /--holds: is -1psi; allowed above 0, up to 3 bar/],
+    ['leak lovage-7 --holds 0.1bar', /--speed: missing/],
+    ['leak lovage-7 --speed 1000 --holds 0.1bar --gas 900C', /--gas: .*200 to 800 K/],
+  ])('leaves 2 for %s', (line, told) => {
+    const { code, out, err } = ran(...line.split(' '));
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(told);
+  });
+});
+
 describe('run air', () => {
   it('prints the sentence first, then a line for every speed, cranking among them, in bar, psi and inHg', () => {
     const { code, out } = ran('air', 'caraway-1', '--speed', '4000:6000:2000');
