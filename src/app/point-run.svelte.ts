@@ -2,6 +2,12 @@ import type { Engine, OperatingPoint, SolvedPoint, SolvedStart } from '../sim/in
 import type { Running, SimClient } from '../workers/sim-client.ts';
 import { sameLayout } from './same-layout.ts';
 
+/**
+ * How long the figures of an older question stand before they are marked as such: a quick answer mostly comes sooner, and marking
+ * everything for some frames costs the time that a moving control needs.
+ */
+const MARK_AFTER_ms = 150;
+
 /** How long a newer question waits for the quick answer to the one before it, so that a moving control shows something. */
 const GLANCE_PATIENCE_ms = 1000;
 
@@ -25,10 +31,14 @@ export class PointRun {
   change = $state(Infinity);
   /** Something is typed that cannot be used yet, and that the figures leave out. */
   held = $state(false);
+  #late = $state(false);
+  #marking: ReturnType<typeof setTimeout> | undefined;
   /** The figures are the quick answer to the question that stands, and may still move a little. */
   readonly settling = $derived(!this.held && this.state === 'working' && this.result?.preliminary === true);
   /** The figures belong to an older question. */
-  readonly stale = $derived(this.held || (this.state !== 'solved' && !this.settling));
+  readonly behind = $derived(this.held || (this.state !== 'solved' && !this.settling));
+  /** They have for long enough to be marked, or will for good. */
+  readonly stale = $derived(this.behind && (this.held || this.state === 'failed' || this.#late));
 
   readonly #client: SimClient;
   readonly #now_ms: () => number;
@@ -48,12 +58,14 @@ export class PointRun {
     this.#engine = engine;
     this.state = 'working';
     this.reason = '';
+    this.#marking ??= setTimeout(() => (this.#late = true), MARK_AFTER_ms);
     if (this.#running) this.#waiting = { engine, operating };
     else this.#begin({ engine, operating });
   }
 
   /** Another engine altogether: nothing known of the last one is shown or started from. */
   forget(): void {
+    this.#answered();
     this.#running?.stop();
     this.#running = null;
     this.#waiting = null;
@@ -73,12 +85,14 @@ export class PointRun {
         if (this.#now_ms() - began_ms > GLANCE_PATIENCE_ms) this.#giveWay();
       },
       onPreview: (preview, near) => {
+        this.#answered();
         this.result = preview;
         this.#start = near ?? this.#start;
         this.#giveWay();
       },
       onReply: (reply) => {
         this.#running = null;
+        this.#answered();
         if (reply.status === 'solved') {
           this.#settled = reply.result;
           this.result = reply.result;
@@ -95,6 +109,12 @@ export class PointRun {
       },
       onTrouble: (reason) => (this.reason = `The computation broke off and was started again: ${reason}`),
     });
+  }
+
+  #answered(): void {
+    clearTimeout(this.#marking);
+    this.#marking = undefined;
+    this.#late = false;
   }
 
   /** Drops the running work between turns when a newer question waits. */
