@@ -90,7 +90,7 @@ export class Workbench {
 
   /** Only a settled answer to what stands can be pinned. */
   get canPin(): boolean {
-    return this.point.state === 'solved' && !this.point.stale && !this.sweep.stale;
+    return this.point.state === 'solved' && !this.point.behind && !this.sweep.stale;
   }
 
   pinThis(): void {
