@@ -99,6 +99,11 @@ export class Workbench {
     if (this.canPin && result !== null) this.pin.take({ bench, speed_rpm, throttle, point: result });
   }
 
+  /** The speeds by which the design is judged [rad/s]: cranking, then the wanted range. */
+  get judgedSpeeds(): readonly number[] {
+    return sweepSpeeds(this.bench.engine.wanted, sweepPoints);
+  }
+
   get presetId(): string | null {
     return this.store.draft.presetId;
   }
@@ -163,6 +168,7 @@ export class Workbench {
     const { design } = this.store.draft;
     this.point.held = this.store.heldPaths.length > 0;
     if (design === before.design) return;
+    this.studies.stop();
     this.pin.freeze();
     if (opened) this.throttle = 1;
     if (opened || !this.#mayRunAt(this.speed_rpm)) this.speed_rpm = this.#shownFirst();
@@ -196,10 +202,9 @@ export class Workbench {
     clearTimeout(this.#sweepTimer);
     this.pin.freeze();
     const { throttle } = this;
-    const speeds = sweepSpeeds(this.bench.engine.wanted, sweepPoints);
     this.sweep.ask(
       this.bench.engine,
-      speeds.map((speed) => ({ speed, throttle })),
+      this.judgedSpeeds.map((speed) => ({ speed, throttle })),
     );
   }
 }

@@ -26,6 +26,13 @@ export class Studies {
     this.cranking = new SweepRun(client);
     this.fixes = KNOBS.map((vary) => ({ vary, run: new StudyRun(client, 'fix') }));
   }
+
+  /** Another design stands: nobody waits for answers on the old one. */
+  stop(): void {
+    const { limit, gains, supply, family, rotors, snap, cranking, fixes } = this;
+    for (const run of [limit, gains, supply, ...family, rotors, snap, cranking]) run.stop();
+    for (const { run } of fixes) run.stop();
+  }
 }
 
 /** Speeds for which supply and demand are drawn together. */

@@ -42,8 +42,12 @@ export class StudyRun<Kind extends StudyKind> {
     return this.#asked?.design === design && this.#asked.key === JSON.stringify(asked);
   }
 
-  /** Drops what it was at, unless that is the same, and works on this; at once done where it is known. */
-  ask(bench: Bench, asked: Asked<Kind>): void {
+  /**
+   * Drops what it was at, unless that is the same, and works on this; at once done where it is known.
+   *
+   * @param known - what helps to answer and is no part of the question, such as where to look first
+   */
+  ask(bench: Bench, asked: Asked<Kind>, known: Partial<Asked<Kind>> = {}): void {
     const { design, engine } = bench;
     const key = JSON.stringify(asked);
     if (this.state === 'working' && this.isAt(bench, asked)) return;
@@ -56,7 +60,7 @@ export class StudyRun<Kind extends StudyKind> {
       return;
     }
     this.state = 'working';
-    this.#running = this.#client.study(engine, { kind: this.#kind, ...asked } as StudyQuestion, {
+    this.#running = this.#client.study(engine, { kind: this.#kind, ...asked, ...known } as StudyQuestion, {
       onStep: (doing) => (this.doing = doing),
       onReply: (reply) => this.#end(design, key, reply),
       onTrouble: (reason) => (this.doing = `started again: ${reason}`),

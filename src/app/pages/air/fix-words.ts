@@ -7,16 +7,31 @@ import type { Target } from '../../../sim/study/match/target.ts';
 import { rpm } from '../../../sim/units.ts';
 import type { ShownUnits } from '../../units/shown-units.ts';
 
-/** What is varied, in words. */
-export const FIX_NAMES: Readonly<Record<KnobName, string>> = {
-  'blower.driveRatio': 'Drive the blower faster or slower',
-  'blower.displacement': 'Longer or shorter rotors',
-  'blower.count': 'More or fewer blowers',
-  'blower.gaps': 'Other clearances',
-  'fuel.carburettor.bore': 'Another throttle bore',
-  'windows.transfer': 'Move the transfer windows’ top edges',
-  'windows.exhaust': 'Move the exhaust windows’ top edges',
-  'plenum.volume': 'Another plenum',
+/** What is done, by which way it goes: more of it, less of it. */
+const NAMES: Readonly<Record<KnobName, readonly [more: string, less: string]>> = {
+  'blower.driveRatio': ['Drive the blower faster', 'Drive the blower slower'],
+  'blower.displacement': ['Longer rotors', 'Shorter rotors'],
+  'blower.count': ['More blowers', 'Fewer blowers'],
+  'blower.gaps': ['Wider clearances', 'Closer clearances'],
+  'fuel.carburettor.bore': ['A larger throttle bore', 'A smaller throttle bore'],
+  'windows.transfer': ['Raise the transfer windows', 'Lower the transfer windows'],
+  'windows.exhaust': ['Raise the exhaust windows', 'Lower the exhaust windows'],
+  'plenum.volume': ['A larger plenum', 'A smaller plenum'],
+};
+
+export const fixName = ({ vary, from, to }: Pick<Fix, 'vary' | 'from' | 'to'>): string =>
+  NAMES[vary][to >= from ? 0 : 1];
+
+/** What is varied, where it is not known which way. */
+export const KNOB_NAMES: Readonly<Record<KnobName, string>> = {
+  'blower.driveRatio': 'Drive ratio',
+  'blower.displacement': 'Length of the rotors',
+  'blower.count': 'Number of blowers',
+  'blower.gaps': 'Clearances',
+  'fuel.carburettor.bore': 'Throttle bore',
+  'windows.transfer': 'Top edges of the transfer windows',
+  'windows.exhaust': 'Top edges of the exhaust windows',
+  'plenum.volume': 'Plenum',
 };
 
 /** A value of what is varied, as one would say it in the workshop. */
@@ -57,18 +72,22 @@ export interface Cost {
 }
 
 const signed = (value: number, text: string): string =>
-  `${value > 0 ? '+' : value < 0 ? '−' : '±'}${text.replace('−', '')}`;
+  value === 0 ? 'as now' : `${value > 0 ? '+' : '−'}${text}`;
 
-/** What a fix costs at the speed it was solved for, beside the design as it is. */
-export function fixCosts(fix: Fix, before: FixFigures, units: ShownUnits): readonly Cost[] {
-  const { figures: after, beyond } = fix;
+/** What a fix costs, beside the design as it is. */
+export function fixCosts(
+  after: FixFigures,
+  before: FixFigures,
+  beyond: Fix['beyond'],
+  units: ShownUnits,
+): readonly Cost[] {
   const change = (pick: (each: FixFigures) => number, write: (value: number) => string) => {
     const by = pick(after) - pick(before);
     return signed(by, write(Math.abs(by)));
   };
   const power = (value: number) => units.text('power', value);
   const unit = units.unit('temperature');
-  const warmer = (value: number) => `${figure(value / unit.factor, 2)} ${unit.symbol.replace('°', '°')}`;
+  const warmer = (value: number) => `${figure(value / unit.factor, 2)} ${unit.symbol}`;
   const turns = (value: number) => `${whole(value / rpm)} rpm`;
   const speed = (value: number) => units.text('speed', value);
   return [

@@ -1,4 +1,4 @@
-import type { GearStage } from '../../engine.ts';
+import type { Blower, GearStage } from '../../engine.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import type { KnobName } from './knobs.ts';
 import { figureOf } from './target.ts';
@@ -44,3 +44,12 @@ export const fixFigures = (target: Target, point: SolvedPoint): FixFigures => ({
   rotorSpeed: point.blower.rotorSpeed,
   tipSpeed: point.blower.tipSpeed,
 });
+
+/** Stated limits of a blower that a point passes. */
+export const limitsPassed = (
+  { maxSpeed, maxTipSpeed }: Blower,
+  { blower: { rotorSpeed, tipSpeed } }: SolvedPoint,
+): Fix['beyond'] => [
+  ...(rotorSpeed > maxSpeed ? (['rotor speed'] as const) : []),
+  ...(tipSpeed > maxTipSpeed ? (['tip speed'] as const) : []),
+];

@@ -7,7 +7,7 @@ import type { SolvedPoint } from '../../results/point-result.ts';
 import { stepwiseRoot } from '../stepwise-root.ts';
 import { doing } from '../study-step.ts';
 import type { Study } from '../study-step.ts';
-import { fixFigures } from './fix.ts';
+import { fixFigures, limitsPassed } from './fix.ts';
 import type { Fix } from './fix.ts';
 import { gearChoices } from './gear-choice.ts';
 import type { Knob } from './knobs.ts';
@@ -189,8 +189,6 @@ export class KnobSearch {
   }
 
   private fix(found: Tried, reached: boolean, reason: string | null): Fix {
-    const { blower } = this.model.engine;
-    const { rotorSpeed, tipSpeed } = found.point.blower;
     return {
       vary: this.knob.name,
       reached,
@@ -200,10 +198,7 @@ export class KnobSearch {
       gears: null,
       sameCentres: true,
       reason,
-      beyond: [
-        ...(rotorSpeed > blower.maxSpeed ? (['rotor speed'] as const) : []),
-        ...(tipSpeed > blower.maxTipSpeed ? (['tip speed'] as const) : []),
-      ],
+      beyond: limitsPassed(this.model.engine.blower, found.point),
     };
   }
 }

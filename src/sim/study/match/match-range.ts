@@ -3,11 +3,14 @@ import type { Model } from '../../cycle/model.ts';
 import { solve } from '../../cycle/solve.ts';
 import type { Solution, SolvedStart } from '../../cycle/solve.ts';
 import type { Outcome } from '../../outcome.ts';
+import type { OperatingPoint } from '../../cycle/operating-point.ts';
+import type { SolvedPoint } from '../../results/point-result.ts';
 import { doing } from '../study-step.ts';
 import type { Study } from '../study-step.ts';
 import { KNOBS, knobNamed } from './knobs.ts';
 import type { KnobName } from './knobs.ts';
 import { match } from './match.ts';
+import { fixFigures, limitsPassed } from './fix.ts';
 import type { Fix, FixFigures } from './fix.ts';
 import { figureOf } from './target.ts';
 import type { Target } from './target.ts';
@@ -24,6 +27,12 @@ export interface RangeFix {
   readonly least: { readonly speed: number; readonly figure: number };
   /** Speeds without an answer with it [rad/s]. */
   readonly unsolved: readonly number[];
+  /** At the highest speed, where it costs most; null for one that was not tried at all of them. */
+  readonly cost: {
+    readonly speed: number;
+    readonly before: FixFigures;
+    readonly figures: FixFigures;
+  } | null;
 }
 
 /** Speeds at which a fix is solved for, one after the other, until it holds everywhere. */
@@ -65,23 +74,34 @@ export function* matchRange(
       if (!fix!.reached) {
         const { before } = matched.value;
         const least = { speed: worst.speed, figure: fix!.figures.figure };
-        best ??= { fix: fix!, solvedAt: worst.speed, before, everywhere: false, least, unsolved: [] };
+        best ??= {
+          fix: fix!,
+          solvedAt: worst.speed,
+          before,
+          everywhere: false,
+          least,
+          unsolved: [],
+          cost: null,
+        };
         break;
       }
       const built = fixedModel(model, fix!);
       if (!built.ok) break;
-      const { least, unsolved } = yield* figuresAt(built.value, speeds, throttle, target);
-      if (!least) break;
+      const { least, unsolved, highest } = yield* figuresAt(built.value, speeds, throttle, target);
+      if (!least || !highest) break;
       const everywhere = unsolved.length === 0 && least.figure >= target.value;
-      if (!best || least.figure > best.least.figure)
+      if (!best || least.figure > best.least.figure) {
+        const limits = limitsPassed(model.engine.blower, highest.point);
         best = {
-          fix: fix!,
+          fix: { ...fix!, beyond: [...new Set([...fix!.beyond, ...limits])] },
           solvedAt: worst.speed,
           before: matched.value.before,
           everywhere,
           least,
           unsolved,
+          cost: yield* costAt(model, target, { speed: highest.point.speed, throttle }, highest.point),
         };
+      }
       if (everywhere || least.speed === worst.speed) break;
       worst = least;
     }
@@ -101,9 +121,10 @@ function* figuresAt(
   speeds: readonly number[],
   throttle: number,
   target: Target,
-): Study<{ least: Least | null; unsolved: number[] }> {
+): Study<{ least: Least | null; unsolved: number[]; highest: { readonly point: SolvedPoint } | null }> {
   const unsolved: number[] = [];
   let least: Least | null = null;
+  let highest: { readonly point: SolvedPoint } | null = null;
   let near: SolvedStart | null = null;
   for (const speed of [...speeds].reverse()) {
     const point = { speed, throttle };
@@ -114,8 +135,22 @@ function* figuresAt(
       unsolved.push(speed);
       continue;
     }
+    highest ??= { point: solution.result };
     const figure = figureOf(target.figure, solution.result);
     if (!least || figure < least.figure) least = { speed, figure };
   }
-  return { least, unsolved };
+  return { least, unsolved, highest };
+}
+
+/** What a fix costs at a point, beside the design as it is; null where that has no answer. */
+function* costAt(
+  model: Model,
+  target: Target,
+  point: OperatingPoint,
+  fixed: SolvedPoint,
+): Study<RangeFix['cost']> {
+  const { result } = yield* doing('what it costs', solve(model, point));
+  return result.converged
+    ? { speed: point.speed, before: fixFigures(target, result), figures: fixFigures(target, fixed) }
+    : null;
 }
