@@ -4,7 +4,10 @@ import { solveToEnd } from '../../../../src/sim/index.ts';
 import { backfire } from '../../../../src/sim/study/checks/backfire.ts';
 import { intakeTract, oilFlow } from '../../../../src/sim/study/checks/intake-tract.ts';
 import { clearanceFromTest, heldPressure } from '../../../../src/sim/study/checks/leak-check.ts';
+import { snappedThrottle } from '../../../../src/sim/study/checks/snapped-throttle.ts';
+import { finishStudy } from '../../../../src/sim/study/study-step.ts';
 import {
+  airDensity,
   powerCorrection,
   standardAtmosphere,
   vapourPressure,
@@ -133,6 +136,35 @@ describe('vapourPressure', () => {
   it('is 2.339 kPa saturated at 20 °C and half of that at half humidity, within 0.5 %', () => {
     expect(vapourPressure(1, 293.15) / 2339).toBeCloseTo(1, 2);
     expect(vapourPressure(0.5, 293.15)).toBeCloseTo(vapourPressure(1, 293.15) / 2, 9);
+  });
+});
+
+describe('airDensity', () => {
+  it('is 1.2041 kg/m³ dry at 20 °C, 1.1936 saturated: lighter by 0.378 of the vapour’s pressure (CIPM-2007 within 0.05 %)', () => {
+    expect(airDensity(atm, 293.15, 0).whole / 1.2041).toBeCloseTo(1, 3);
+    expect(airDensity(atm, 293.15, 1).whole / 1.1936).toBeCloseTo(1, 3);
+    expect(airDensity(atm, 293.15, 1).dry).toBeLessThan(airDensity(atm, 293.15, 1).whole);
+  });
+});
+
+describe('snappedThrottle', () => {
+  it('draws the box down turn by turn, never below what an ideal blower could empty it to', () => {
+    const dill = modelOf(presetEngine('dill-3'));
+    const found = finishStudy(snappedThrottle(dill, at(3000)));
+    if (!found.ok) throw new Error('dill-3 must solve');
+    const { turns, boxDepression, plenumDepression } = found.value;
+    const { blower, intake, ambient } = dill.engine;
+    const displaced = blower.count * blower.displacement * dill.drive.ratio;
+    const before = solved(solveToEnd(dill, at(3000)).result);
+    expect(turns[1]!.box).toBeLessThan(turns[0]!.box);
+    expect(turns.at(-1)!.box).toBeLessThan(0.9 * before.inletBox.meanPressure);
+    turns.forEach(({ box }, i) => {
+      // From a closed box an ideal blower takes d(mass)/mass = dV/V; isentropic, with the exponent of air.
+      const ideal = before.inletBox.minPressure * Math.exp((-1.4 * displaced * (i + 1)) / intake.boxVolume);
+      expect(box).toBeGreaterThan(0.999 * ideal);
+    });
+    expect(boxDepression).toBeCloseTo(ambient.pressure - Math.min(...turns.map(({ box }) => box)), 6);
+    expect(plenumDepression).toBeLessThan(boxDepression);
   });
 });
 
