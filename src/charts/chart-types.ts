@@ -97,6 +97,8 @@ export interface OwnCurve extends Curve {
   /** One of several that stand behind what is looked at. */
   readonly faint?: boolean;
   readonly labelAt?: 'start' | 'end';
+  /** Named in the table alone. */
+  readonly unlabelled?: boolean;
   readonly term?: string;
 }
 
