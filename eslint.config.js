@@ -24,7 +24,7 @@ const outsideCharts = {
 };
 
 export default ts.config(
-  { ignores: ['dist', 'node_modules', '.shots', 'bench/baseline'] },
+  { ignores: ['.bench/', 'dist', 'node_modules', '.shots', 'bench/baseline'] },
   js.configs.recommended,
   ...ts.configs.strict,
   ...svelte.configs.recommended,
