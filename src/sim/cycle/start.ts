@@ -1,4 +1,4 @@
-import { AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX } from '../gas/mixture.ts';
+import { AIR_INDEX, chargeFractions } from '../gas/mixture.ts';
 import type { CycleSystem } from './system.ts';
 
 /** State and memory at the beginning of a period: enough to go on from. Plain data. */
@@ -15,9 +15,9 @@ export interface PeriodStart {
 export function runningGuess(system: CycleSystem): PeriodStart {
   const { model } = system;
   const { ambient, combustion } = model.engine;
-  const fresh = charge(system, 1);
-  const old = combustion.enabled ? charge(system, 0) : fresh;
-  const mixed = combustion.enabled ? charge(system, 0.7) : fresh;
+  const fresh = chargeFractions(model.mixture);
+  const old = combustion.enabled ? chargeFractions(model.mixture, 0) : fresh;
+  const mixed = combustion.enabled ? chargeFractions(model.mixture, 0.7) : fresh;
   const inlet = model.mixture.evaporation.temperature;
   const first = model.network.at.cylinders[0];
   return fill(system, (kind, node) => {
@@ -44,20 +44,6 @@ export function atRest(system: CycleSystem): PeriodStart {
   const { ambient } = system.model.engine;
   const air = system.model.set.constituents.map((_, k) => (k === AIR_INDEX ? 1 : 0));
   return fill(system, () => [ambient.pressure, ambient.temperature, air]);
-}
-
-function charge(system: CycleSystem, purity: number): number[] {
-  const { set, mixture } = system.model;
-  const fuel = 1 / (1 + mixture.airFuelRatio);
-  return set.constituents.map((_, k) =>
-    k === AIR_INDEX
-      ? purity * (1 - fuel)
-      : k === FUEL_INDEX
-        ? purity * fuel
-        : k === PRODUCTS_INDEX
-          ? 1 - purity
-          : 0,
-  );
 }
 
 type Filling = [pressure: number, temperature: number, fractions: readonly number[]];

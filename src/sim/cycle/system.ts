@@ -1,23 +1,11 @@
-import { helixAttenuation } from '../blower/roots-ripple.ts';
-import { tubeCoefficient } from '../heat-transfer/tube-nusselt.ts';
-import { BurnTiming } from '../combustion/burn-timing.ts';
-import type { FlameSpeedLaw } from '../combustion/flame-speed.ts';
-import { FLAME_SPEED_LAWS } from '../combustion/flame-speed.ts';
-import { throttleArea } from '../exchange/throttle-area.ts';
-import { smoothingPressure } from '../exchange/smooth-orifice.ts';
-import type { DirectionalCoefficient, WallPatch } from '../engine.ts';
-import { AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX } from '../gas/mixture.ts';
-import { enthalpy } from '../gas/polynomial.ts';
-import { AIR } from '../gas/air.ts';
-import { liquidEnthalpy } from '../gas/fuel.ts';
+import { AIR_INDEX, FUEL_INDEX } from '../gas/mixture.ts';
 import { TURN } from '../units.ts';
+import { designFlows } from './assembly/design-flows.ts';
+import type { Parts } from './assembly/flow-elements.ts';
+import { flowElements } from './assembly/flow-elements.ts';
+import { burningOf, cylinderWallsOf, nodeWallsOf } from './assembly/heat-and-fire.ts';
 import { EdgeFlows } from './edge-flows.ts';
-import { Carburettor } from './flows/carburettor.ts';
-import { DisplacementBlower } from './flows/displacement-blower.ts';
-import type { Opening } from './flows/orifices.ts';
-import { Orifices } from './flows/orifices.ts';
-import { ReliefValve } from './flows/relief-valve.ts';
-import { Windows } from './flows/windows.ts';
+import type { DisplacementBlower } from './flows/displacement-blower.ts';
 import { GasStates } from './gas-states.ts';
 import { ImplicitPressures } from './implicit-pressures.ts';
 import type { FlowElement, Instant, Source } from './instant.ts';
@@ -27,25 +15,11 @@ import type { OperatingPoint } from './operating-point.ts';
 import { Pistons } from './pistons.ts';
 import type { CycleEvent } from './schedule.ts';
 import { Backflow } from './sources/backflow.ts';
-import type { Firing } from './sources/combustion.ts';
-import { Burning } from './sources/combustion.ts';
-import { CylinderWalls } from './sources/cylinder-walls.ts';
+import type { Burning, Firing } from './sources/combustion.ts';
+import type { CylinderWalls } from './sources/cylinder-walls.ts';
 import { Gauges } from './sources/gauges.ts';
-import type { NodeWall } from './sources/node-walls.ts';
-import { NodeWalls } from './sources/node-walls.ts';
+import type { NodeWalls } from './sources/node-walls.ts';
 import { PistonWork } from './sources/piston-work.ts';
-
-/**
- * Smoothing of the clearance flow, which is there for no flow at all [Pa]: far below the pressure rise of the slowest crank,
- * some 50 Pa, so that slip at cranking speed is not hidden.
- */
-const SLIP_SMOOTHING = 2;
-
-/**
- * Pressure difference within which a flow counts as about to turn, in multiples of its smoothing at the point's own speed: a
- * hundredth of the difference that carries the design flow.
- */
-const TURNING = 10;
 
 /** What stood in a cylinder when all its windows had shut. */
 export interface Trapped {
@@ -96,11 +70,12 @@ export class CycleSystem {
     readonly point: OperatingPoint,
     readonly firing: Firing = 'averaged',
   ) {
-    const { engine, geometry, network, mixture, set, drive } = model;
+    const { engine, geometry, network, set } = model;
     const { at, through } = network;
     const omega = point.speed;
     this.omega = omega;
-    this.instant = { theta: 0, span: 0, before: 0, omega };
+    const instant = { theta: 0, span: 0, before: 0, omega };
+    this.instant = instant;
     const gas = new GasStates(set, network.dynamicCount, network.nodes.length);
     this.gas = gas;
     network.nodes.forEach((node, i) => (gas.volume[i] = node.volume));
@@ -109,8 +84,10 @@ export class CycleSystem {
     gas.setReservoir(at.ambient, ambient.pressure, ambient.temperature, airOnly);
     const edges = new EdgeFlows(network.edges, gas);
     this.edges = edges;
-    this.pistons = new Pistons(geometry.cylinders, at.cylinders, geometry.boreArea, omega, gas);
-    this.memory = new Memory(geometry.cylinders.length);
+    const pistons = new Pistons(geometry.cylinders, at.cylinders, geometry.boreArea, omega, gas);
+    this.pistons = pistons;
+    const memory = new Memory(geometry.cylinders.length);
+    this.memory = memory;
     this.trapped = geometry.cylinders.map(() => ({
       mass: 0,
       air: 0,
@@ -120,186 +97,21 @@ export class CycleSystem {
       pressure: 0,
       temperature: 0,
     }));
+    const design = designFlows(model, point);
+    this.designFlow = design.total;
 
-    const density = ambient.pressure / (set.gasConstants[AIR_INDEX] * ambient.temperature);
-    const turnRate = omega / TURN;
-    this.designFlow = engine.wanted.deliveryRatio * density * geometry.sweptVolume * turnRate;
-    const perCylinder = this.designFlow / geometry.cylinders.length;
-    // Openings are made for the top of the speed range, so that is where their design flow is taken.
-    const top = engine.wanted.maxSpeed / omega;
-    const smoothing = (CdA: number, flow: number) =>
-      CdA > 0 ? smoothingPressure(top * flow, CdA, density) : 1;
-    const opening = (edge: number, area: number, cd: DirectionalCoefficient, flow: number): Opening => ({
-      edge,
-      forward: cd.forward * area,
-      backward: cd.backward * area,
-      smoothing: smoothing(cd.forward * area, flow),
-    });
-
-    const throttle =
-      throttleArea(engine.intake.throttle, point.throttle) * engine.intake.throttle.dischargeCoefficient;
-    const intake = inSeries(throttle, engine.intake.restrictor);
-    const { airFuelRatio } = mixture;
-    const fuelPerAir = 1 / airFuelRatio;
-    const fractions = set.constituents.map((_, k) =>
-      k === AIR_INDEX ? 1 / (1 + fuelPerAir) : k === FUEL_INDEX ? fuelPerAir / (1 + fuelPerAir) : 0,
-    );
-    const carburettor = new Carburettor(
-      {
-        edge: through.throttle,
-        forward: intake,
-        backward: intake,
-        smoothing: smoothing(intake, this.designFlow),
-      },
-      {
-        fractions,
-        fuelPerAir,
-        enthalpy:
-          (airFuelRatio * enthalpy(AIR, ambient.temperature) +
-            liquidEnthalpy(mixture.fuel, ambient.temperature) +
-            mixture.evaporation.heatFromWalls) /
-          (1 + airFuelRatio),
-      },
-      gas,
-      edges,
-    );
-    const { blower, passages, collectors } = engine;
-    this.blower = new DisplacementBlower(
-      through.blower,
-      {
-        displacementPerRadian: (blower.count * blower.displacement * drive.ratio) / TURN,
-        lobes: blower.lobes,
-        ratio: drive.ratio,
-        rippleDepth: drive.phaseAveraged
-          ? 0
-          : blower.rippleDepth * helixAttenuation(blower.lobes, blower.helixAngle),
-        casingHeatShare: blower.casingHeatShare,
-      },
-      this.instant,
-      gas,
-      edges,
-    );
-    const slipArea = blower.count * blower.clearanceArea;
-    // Windows are open for about a third of a turn: their design flow is three times the mean.
-    const windowFlow = 3 * perCylinder;
-    const outletFlow = this.designFlow / collectors.length;
-    const slip: Opening = {
-      edge: through.slip,
-      forward: blower.clearanceDischarge * slipArea,
-      backward: blower.clearanceDischarge * slipArea,
-      smoothing: SLIP_SMOOTHING,
-    };
-    const openings = [
-      ...through.entries.map((edge) =>
-        opening(edge, passages.entryArea, passages.entryDischarge, windowFlow),
-      ),
-      ...through.outlets.map((edge, i) =>
-        opening(edge, collectors[i].outletArea, collectors[i].outletDischarge, outletFlow),
-      ),
-    ];
-    const orifices = new Orifices(
-      [slip, ...openings].filter((o) => o.forward > 0 || o.backward > 0),
-      gas,
-      edges,
-    );
-    const { windows } = engine;
-    const largest = (kind: 'exhaust' | 'transfer') =>
-      Math.max(...geometry.cylinders.map((c) => c[kind].fullArea));
-    const transferSmoothing = smoothing(windows.transferDischarge.forward * largest('transfer'), windowFlow);
-    const exhaustSmoothing = smoothing(windows.exhaustDischarge.forward * largest('exhaust'), windowFlow);
-    const windowsFlow = new Windows(
-      { transfers: through.transfers, exhausts: through.exhausts },
-      {
-        transferDischarge: windows.transferDischarge,
-        exhaustDischarge: windows.exhaustDischarge,
-        transferSmoothing,
-        exhaustSmoothing,
-        shortCircuitShare: engine.scavenging.shortCircuitShare,
-        fresh: model.fresh,
-      },
-      model.outflow,
-      this.pistons,
-      this.memory,
-      gas,
-      edges,
-    );
-    const flows: FlowElement[] = [carburettor, this.blower, orifices, windowsFlow];
-    const { relief } = engine.plenum;
-    if (relief) {
-      const area = relief.dischargeCoefficient * relief.area;
-      flows.push(
-        new ReliefValve(
-          through.relief,
-          area,
-          relief.crackingPressure,
-          relief.fullOpenPressure,
-          smoothing(area, this.designFlow),
-          gas,
-          edges,
-        ),
-      );
-    }
-    this.flows = flows;
-
-    const stroke = 2 * engine.train.crankRadius;
+    const parts: Parts = { model, point, instant, gas, edges, pistons, memory, design };
+    const { elements, blower } = flowElements(parts);
+    this.flows = elements;
+    this.blower = blower;
     this.pistonWork = new PistonWork(at.cylinders, gas);
-    this.cylinderWalls = new CylinderWalls(
-      at.cylinders,
-      engine.cylinderHeat,
-      engine.cylinder.bore,
-      2 * stroke * turnRate,
-      this.pistons,
-      gas,
-    );
-    this.burning = new Burning(
-      at.cylinders.map((node, j) => ({ node, sparkAngle: geometry.cylinders[j].sparkAngle })),
-      engine.combustion,
-      new BurnTiming(
-        engine.combustion,
-        (FLAME_SPEED_LAWS as Readonly<Record<string, FlameSpeedLaw>>)[engine.charge.fuel],
-        gas.set.gasConstants[PRODUCTS_INDEX] /
-          (fractions[AIR_INDEX] * set.gasConstants[AIR_INDEX] +
-            fractions[FUEL_INDEX] * set.gasConstants[FUEL_INDEX]),
-      ),
-      airFuelRatio,
-      engine.charge.lambda,
-      firing,
-      this.instant,
-      this.memory,
-      gas,
-    );
-    // Film temperatures [K] only pick the transport properties of the gas; typical, and of little weight.
-    const wall = (node: number, patch: WallPatch, flow: number, filmTemperature: number): NodeWall => ({
-      node,
-      conductance:
-        patch.area *
-        tubeCoefficient(
-          patch.hydraulicDiameter,
-          flow / (0.25 * Math.PI * patch.hydraulicDiameter ** 2),
-          filmTemperature,
-          patch.enhancement,
-        ),
-      temperature: patch.temperature,
-    });
-    this.nodeWalls = new NodeWalls(
-      [
-        wall(at.box, engine.intake.boxWall, this.designFlow, ambient.temperature),
-        wall(at.plenum, engine.plenum.wall, this.designFlow, ambient.temperature + 30),
-        ...at.passages.map((node) => wall(node, passages.wall, perCylinder, ambient.temperature + 60)),
-        ...at.collectors.map((node, i) => wall(node, collectors[i].wall, outletFlow, 900)),
-      ],
-      gas,
-    );
+    this.cylinderWalls = cylinderWallsOf(parts);
+    this.burning = burningOf(parts, firing);
+    this.nodeWalls = nodeWallsOf(parts);
     this.gauges = new Gauges([at.box, at.plenum, ...at.collectors], gas);
     this.backflow = new Backflow([...through.transfers, ...through.exhausts], edges);
-    this.sources = [
-      this.blower,
-      this.pistonWork,
-      this.cylinderWalls,
-      this.nodeWalls,
-      this.gauges,
-      this.backflow,
-    ];
+    this.sources = [blower, this.pistonWork, this.cylinderWalls, this.nodeWalls, this.gauges, this.backflow];
+
     this.stateSize = network.dynamicCount * gas.stride;
     let end = this.stateSize + edges.count * edges.stride;
     for (const source of this.sources) {
@@ -308,12 +120,6 @@ export class CycleSystem {
     }
     this.burning.recordAt = end;
     this.size = end + this.burning.recordCount;
-    const mayTurn = (edge: number, scale: number) => (edges.turning[edge] = (TURNING * scale) / (top * top));
-    for (const { edge, smoothing } of openings) mayTurn(edge, smoothing);
-    for (const edge of through.transfers) mayTurn(edge, transferSmoothing);
-    for (const edge of through.exhausts) mayTurn(edge, exhaustSmoothing);
-    // Edges without any opening never flow.
-    for (let e = 0; e < edges.count; e++) edges.close(e);
     this.implicit = new ImplicitPressures(gas, edges);
   }
 
@@ -410,14 +216,4 @@ export class CycleSystem {
       reason: `the gas in ${node} left the range the model accepts (200 to 3500 K, mass above 0) near ${degrees}° of crank angle`,
     };
   }
-}
-
-/** One opening that passes, at small pressure differences, what throttle and restrictor pass one after the other. */
-function inSeries(
-  throttle: number,
-  restrictor: { bore: number; dischargeCoefficient: number } | null,
-): number {
-  if (!restrictor) return throttle;
-  const plate = 0.25 * Math.PI * restrictor.bore ** 2 * restrictor.dischargeCoefficient;
-  return (throttle * plate) / Math.hypot(throttle, plate);
 }

@@ -99,3 +99,17 @@ function unburnedEnergy(fuel: Fuel, products: ProductMoles): number {
   const perH2 = molarEnthalpy(H2) + molarEnthalpy(O2) / 2 - molarEnthalpy(H2O);
   return (products.CO * perCO + products.H2 * perH2) / fuel.molarMass;
 }
+
+/**
+ * Mass fractions of a charge as the carburettor makes it, in the order of the constituents [-].
+ *
+ * @param purity - share of it; the rest is burned gas [-]
+ */
+export function chargeFractions({ airFuelRatio }: DesignMixture, purity = 1): readonly number[] {
+  const fuel = 1 / (1 + airFuelRatio);
+  const fractions = [0, 0, 0];
+  fractions[AIR_INDEX] = purity * (1 - fuel);
+  fractions[FUEL_INDEX] = purity * fuel;
+  fractions[PRODUCTS_INDEX] = 1 - purity;
+  return fractions;
+}

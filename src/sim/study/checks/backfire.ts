@@ -3,11 +3,10 @@ import { FLAME_SPEED_LAWS, laminarFlameSpeed } from '../../combustion/flame-spee
 import type { FlameSpeedLaw } from '../../combustion/flame-speed.ts';
 import { orificeMassFlow } from '../../exchange/orifice.ts';
 import type { Constituent } from '../../gas/constituent.ts';
-import { AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX } from '../../gas/mixture.ts';
+import { AIR_INDEX, chargeFractions, FUEL_INDEX, PRODUCTS_INDEX } from '../../gas/mixture.ts';
 import { internalEnergy, specificHeat } from '../../gas/polynomial.ts';
 import { findRoot } from '../../numerics/find-root.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
-import { freshCharge } from '../supply/fresh-charge.ts';
 
 /** What mixture stands in the plenum, and what it would do if it burned there. */
 export interface Backfire {
@@ -45,7 +44,7 @@ const STEPS = 4000;
 export function backfire(model: Model, point: SolvedPoint, flameFactor = USUAL_FLAME_FACTOR): Backfire {
   const { engine, mixture, set } = model;
   const { volume, relief } = engine.plenum;
-  const fresh = freshCharge(model);
+  const fresh = chargeFractions(model.mixture);
   const [air, fuel, products] = [AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX].map((k) => set.constituents[k]!) as [
     Constituent,
     Constituent,

@@ -4,8 +4,8 @@ import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import { PeriodicSearch } from '../../cycle/periodic-search.ts';
 import type { Solution, SolvedStart } from '../../cycle/solve.ts';
 import { settle } from '../../cycle/solve.ts';
+import { chargeFractions } from '../../gas/mixture.ts';
 import { unsolved } from '../../results/summarise.ts';
-import { freshCharge } from './fresh-charge.ts';
 
 /** State at which a plenum is held: as large and as well stirred as it must be never to change. */
 export interface HeldPlenum {
@@ -81,7 +81,7 @@ export function* solveHeld(
     held.network.at.plenum,
     plenum.pressure,
     plenum.temperature,
-    freshCharge(held, plenum.purity),
+    chargeFractions(held.mixture, plenum.purity),
   );
   const found = yield* quietly(settle(search, MOST_CYCLES));
   if (typeof found !== 'string') return found;

@@ -1,0 +1,166 @@
+import { helixAttenuation } from '../../blower/roots-ripple.ts';
+import type { DirectionalCoefficient, Engine } from '../../engine.ts';
+import { throttleArea } from '../../exchange/throttle-area.ts';
+import { AIR } from '../../gas/air.ts';
+import { liquidEnthalpy } from '../../gas/fuel.ts';
+import { chargeFractions } from '../../gas/mixture.ts';
+import { enthalpy } from '../../gas/polynomial.ts';
+import { TURN } from '../../units.ts';
+import type { EdgeFlows } from '../edge-flows.ts';
+import type { CarburettorMixture } from '../flows/carburettor.ts';
+import { Carburettor } from '../flows/carburettor.ts';
+import { DisplacementBlower } from '../flows/displacement-blower.ts';
+import type { Opening } from '../flows/orifices.ts';
+import { Orifices } from '../flows/orifices.ts';
+import { ReliefValve } from '../flows/relief-valve.ts';
+import { Windows } from '../flows/windows.ts';
+import type { GasStates } from '../gas-states.ts';
+import type { FlowElement, Instant } from '../instant.ts';
+import type { Memory } from '../memory.ts';
+import type { Model } from '../model.ts';
+import type { OperatingPoint } from '../operating-point.ts';
+import type { Pistons } from '../pistons.ts';
+import type { DesignFlows } from './design-flows.ts';
+
+/**
+ * Smoothing of the clearance flow, which is there for no flow at all [Pa]: far below the pressure rise of the slowest crank,
+ * some 50 Pa, so that slip at cranking speed is not hidden.
+ */
+const SLIP_SMOOTHING = 2;
+
+/** What elements and sources of one operating point share. */
+export interface Parts {
+  readonly model: Model;
+  readonly point: OperatingPoint;
+  readonly instant: Instant;
+  readonly gas: GasStates;
+  readonly edges: EdgeFlows;
+  readonly pistons: Pistons;
+  readonly memory: Memory;
+  readonly design: DesignFlows;
+}
+
+/** Everything that sets the flow of an edge; edges that nothing sets stay shut. */
+export function flowElements(parts: Parts): {
+  readonly elements: readonly FlowElement[];
+  readonly blower: DisplacementBlower;
+} {
+  const { model, gas, edges, design } = parts;
+  const { through } = model.network;
+  const blower = blowerOf(parts);
+  const elements: FlowElement[] = [carburettorOf(parts), blower, orificesOf(parts), windowsOf(parts)];
+  const { relief } = model.engine.plenum;
+  if (relief) {
+    const area = relief.dischargeCoefficient * relief.area;
+    const smoothing = design.smoothing(area, design.total);
+    const { crackingPressure, fullOpenPressure } = relief;
+    elements.push(
+      new ReliefValve(through.relief, area, crackingPressure, fullOpenPressure, smoothing, gas, edges),
+    );
+  }
+  return { elements, blower };
+}
+
+function carburettorOf({ model, point, gas, edges, design }: Parts): Carburettor {
+  const { intake } = model.engine;
+  const throttle = throttleArea(intake.throttle, point.throttle) * intake.throttle.dischargeCoefficient;
+  const CdA = inSeries(throttle, intake.restrictor);
+  const smoothing = design.smoothing(CdA, design.total);
+  const edge = model.network.through.throttle;
+  return new Carburettor({ edge, forward: CdA, backward: CdA, smoothing }, supplied(model), gas, edges);
+}
+
+/** What leaves the carburettor inwards. */
+function supplied({ engine, mixture }: Model): CarburettorMixture {
+  const { airFuelRatio, fuel, evaporation } = mixture;
+  const { temperature } = engine.ambient;
+  return {
+    fractions: chargeFractions(mixture),
+    fuelPerAir: 1 / airFuelRatio,
+    enthalpy:
+      (airFuelRatio * enthalpy(AIR, temperature) +
+        liquidEnthalpy(fuel, temperature) +
+        evaporation.heatFromWalls) /
+      (1 + airFuelRatio),
+  };
+}
+
+/** One opening that passes, at small pressure differences, what throttle and restrictor pass one after the other [m^2]. */
+function inSeries(throttle: number, restrictor: Engine['intake']['restrictor']): number {
+  if (!restrictor) return throttle;
+  const plate = 0.25 * Math.PI * restrictor.bore ** 2 * restrictor.dischargeCoefficient;
+  return (throttle * plate) / Math.hypot(throttle, plate);
+}
+
+function blowerOf({ model, instant, gas, edges }: Parts): DisplacementBlower {
+  const { drive, network } = model;
+  const { blower } = model.engine;
+  return new DisplacementBlower(
+    network.through.blower,
+    {
+      displacementPerRadian: (blower.count * blower.displacement * drive.ratio) / TURN,
+      lobes: blower.lobes,
+      ratio: drive.ratio,
+      rippleDepth: drive.phaseAveraged
+        ? 0
+        : blower.rippleDepth * helixAttenuation(blower.lobes, blower.helixAngle),
+      casingHeatShare: blower.casingHeatShare,
+    },
+    instant,
+    gas,
+    edges,
+  );
+}
+
+function orificesOf({ model, gas, edges, design }: Parts): Orifices {
+  const { blower, passages, collectors } = model.engine;
+  const { through } = model.network;
+  const opening = (edge: number, area: number, cd: DirectionalCoefficient, flow: number): Opening => {
+    const smoothing = design.smoothing(cd.forward * area, flow);
+    edges.turning[edge] = design.turning(smoothing);
+    return { edge, forward: cd.forward * area, backward: cd.backward * area, smoothing };
+  };
+  const slip = blower.clearanceDischarge * blower.count * blower.clearanceArea;
+  const openings = [
+    { edge: through.slip, forward: slip, backward: slip, smoothing: SLIP_SMOOTHING },
+    ...through.entries.map((edge) =>
+      opening(edge, passages.entryArea, passages.entryDischarge, design.window),
+    ),
+    ...through.outlets.map((edge, i) =>
+      opening(edge, collectors[i].outletArea, collectors[i].outletDischarge, design.perCollector),
+    ),
+  ];
+  return new Orifices(
+    openings.filter(({ forward, backward }) => forward > 0 || backward > 0),
+    gas,
+    edges,
+  );
+}
+
+function windowsOf({ model, gas, edges, pistons, memory, design }: Parts): Windows {
+  const { engine, geometry, network, fresh, outflow } = model;
+  const { transferDischarge, exhaustDischarge } = engine.windows;
+  const { transfers, exhausts } = network.through;
+  const smoothing = (kind: 'exhaust' | 'transfer', { forward }: DirectionalCoefficient) =>
+    design.smoothing(forward * Math.max(...geometry.cylinders.map((c) => c[kind].fullArea)), design.window);
+  const transferSmoothing = smoothing('transfer', transferDischarge);
+  const exhaustSmoothing = smoothing('exhaust', exhaustDischarge);
+  for (const edge of transfers) edges.turning[edge] = design.turning(transferSmoothing);
+  for (const edge of exhausts) edges.turning[edge] = design.turning(exhaustSmoothing);
+  return new Windows(
+    { transfers, exhausts },
+    {
+      transferDischarge,
+      exhaustDischarge,
+      transferSmoothing,
+      exhaustSmoothing,
+      shortCircuitShare: engine.scavenging.shortCircuitShare,
+      fresh,
+    },
+    outflow,
+    pistons,
+    memory,
+    gas,
+    edges,
+  );
+}
