@@ -15,6 +15,9 @@ export function weigh(system: CycleSystem, weights: Float64Array): void {
   memory.weigh(weights.subarray(system.stateSize));
 }
 
+/** Weight of memory in guessing; 0.01 to 0.1 do as well, 1 costs a period or two [-]. */
+const MEMORY_SHARE = 0.05;
+
 /**
  * Scales of the unknowns for guessing the next start: what settles last are masses and energies on their way through the large
  * volumes, so a node counts by the root of what it holds; memory follows from the state, so it counts little.
@@ -32,7 +35,6 @@ export function emphasise(system: CycleSystem, weights: Float64Array, emphasis: 
   for (let i = stateSize; i < weights.length; i++) emphasis[i] = MEMORY_SHARE * weights[i];
 }
 
-const MEMORY_SHARE = 0.05;
 
 /** Largest weighted change of any unknown; NaN where one is not a number. */
 export function largestChange(x: Float64Array, gx: Float64Array, weights: Float64Array): number {
