@@ -35,7 +35,6 @@ export function emphasise(system: CycleSystem, weights: Float64Array, emphasis: 
   for (let i = stateSize; i < weights.length; i++) emphasis[i] = MEMORY_SHARE * weights[i];
 }
 
-
 /** Largest weighted change of any unknown; NaN where one is not a number. */
 export function largestChange(x: Float64Array, gx: Float64Array, weights: Float64Array): number {
   let largest = 0;
