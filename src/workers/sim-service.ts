@@ -74,17 +74,13 @@ export function createSimService<Model>(
     if (wanted !== runId) return dropped;
     const model = modelFor(request);
     if (!model.ok) return refused(runId, model.faults);
-    const { operating, preview } = request;
-    let { start } = request;
-    let turns = solver.solve(model.value, operating, { start, preview });
+    const { operating, preview, start } = request;
+    const turns = solver.solve(model.value, operating, { start, preview });
     let stretchBegan = pace.now();
     for (;;) {
       const turn = turns.next();
       if (turn.done) {
-        if (turn.value.result.converged || start === null) return replyOf(runId, turn.value);
-        start = null;
-        turns = solver.solve(model.value, operating, { start, preview });
-        continue;
+        return replyOf(runId, turn.value);
       }
       const { cycle, change, preview: glance = null, near = null } = turn.value;
       if (glance === null && pace.now() - stretchBegan < pace.longestStretch_ms) continue;

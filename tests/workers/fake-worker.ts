@@ -17,7 +17,7 @@ export const startOf = (speed: number): SolvedStart => ({
 
 /**
  * A solver whose answer carries the speed it was asked for and `cycles` the speed it started from, after a given number
- * of turns; its preview comes with the first turn. A start of 666 leads nowhere.
+ * of turns; its preview comes with the first turn.
  */
 export function countingSolver(
   turns: number,
@@ -45,11 +45,9 @@ export function countingSolver(
         };
       }
       const result =
-        cycles === 666
-          ? { converged: false, reason: 'That start leads nowhere.' }
-          : speed < 0
-            ? { converged: false, reason: 'The crank turns backwards.' }
-            : { converged: true, speed, throttle, cycles };
+        speed < 0
+          ? { converged: false, reason: 'The crank turns backwards.' }
+          : { converged: true, speed, throttle, cycles };
       return { result: result as PointResult, next: result.converged ? startOf(speed) : null };
     },
   };

@@ -36,14 +36,6 @@ describe('createSimService', () => {
     expect(await service.solve(request(3))).toMatchObject({ result: { speed: 300, cycles: 0 } });
   });
 
-  it('goes back to the cold start when the neighbour leads to no answer', async () => {
-    const solver = countingSolver(3);
-    const service = createSimService(solver, everyTurn);
-    const reply = await service.solve({ ...request(2), start: startOf(666) });
-    expect(reply).toMatchObject({ status: 'solved', result: { speed: 200, cycles: 0 } });
-    expect(solver.stepped).toBe(6);
-  });
-
   it('reports preliminary figures once and at once where they are asked for, and never otherwise', async () => {
     const hasty = createSimService(countingSolver(3), { ...everyTurn, longestStretch_ms: 1000 });
     const reports: TurnReport[] = [];

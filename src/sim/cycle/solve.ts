@@ -12,7 +12,7 @@ import type { CycleSystem } from './system.ts';
 export interface SolveOptions {
   /**
    * A stated neighbour's solution to start from: the same engine elsewhere, or one that differs in dimensions only. One of
-   * another layout is not used. Without it, the cold start.
+   * another layout is not used, and one that leads to no answer gives way to the cold start. Without it, the cold start.
    */
   readonly start?: SolvedStart | null;
   /** Also yield a preliminary result on the way, as soon as the state is near. */
@@ -70,10 +70,17 @@ export function* solve(
   point: OperatingPoint,
   options: SolveOptions = {},
 ): Generator<Progress, Solution> {
-  const search = new PeriodicSearch(model, point, options);
-  const found = yield* settle(search, options.mostCycles ?? MOST_CYCLES, options.preview);
-  if (typeof found !== 'string') return found;
-  return { result: unsolved(model, point, search.cycle, search.change, found), next: null };
+  const mostCycles = options.mostCycles ?? MOST_CYCLES;
+  let search = new PeriodicSearch(model, point, options);
+  const fromNeighbour = search.atNeighbour;
+  let found = yield* settle(search, mostCycles, options.preview);
+  if (typeof found === 'string' && fromNeighbour) {
+    search = new PeriodicSearch(model, point, { ...options, start: null });
+    found = yield* settle(search, mostCycles, options.preview);
+  }
+  return typeof found === 'string'
+    ? { result: unsolved(model, point, search.cycle, search.change, found), next: null }
+    : { result: found.result, next: found.next };
 }
 
 /**

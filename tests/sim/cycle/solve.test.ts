@@ -178,6 +178,12 @@ describe('solveToEnd', () => {
     expect(warm.cycles).toBeLessThan(direct.cycles);
   });
 
+  it('gives the cold start its turn where a neighbour leads nowhere, and then its very answer', () => {
+    const cold = solveToEnd(model, at(3000));
+    const empty = cold.next!.state.map(() => 1e-12);
+    expect(solveToEnd(model, at(3000), { start: { ...cold.next!, state: empty } })).toEqual(cold);
+  });
+
   it('stays where it is when started from its own solution: within 1e-5 and in no more than four periods', () => {
     const { result, next } = solveToEnd(model, at(3000));
     const again = solved(solveToEnd(model, at(3000), { start: next }).result);

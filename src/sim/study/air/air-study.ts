@@ -41,10 +41,7 @@ export function* airStudy(model: Model, speeds: readonly number[], throttle: num
   for (const speed of [...speeds].sort((a, b) => b - a)) {
     const point = { speed, throttle };
     const at = `${Math.round(speed / rpm)} rpm`;
-    let solution: Solution = yield* doing(at, solve(model, point, { start: near }));
-    // A neighbour's start is a help, never a condition.
-    if (!solution.result.converged && near) solution = yield* doing(at, solve(model, point));
-    const { result, next } = solution;
+    const { result, next }: Solution = yield* doing(at, solve(model, point, { start: near }));
     near = next;
     ends.set(speed, next);
     const gain = result.converged ? yield* oneMoreTooth(model, point, next) : null;

@@ -2,7 +2,7 @@ import { buildModel } from '../../cycle/model.ts';
 import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import { solve } from '../../cycle/solve.ts';
-import type { Solution, SolvedStart } from '../../cycle/solve.ts';
+import type { SolvedStart } from '../../cycle/solve.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import { stepwiseRoot } from '../stepwise-root.ts';
 import { doing } from '../study-step.ts';
@@ -127,12 +127,10 @@ export class KnobSearch {
       (best, each) => (best && Math.abs(best.value - value) <= Math.abs(each.value - value) ? best : each),
       null,
     );
-    let solution: Solution = yield* doing(
+    const { result, next } = yield* doing(
       this.knob.name,
       solve(model, this.at, { start: near?.next ?? null }),
     );
-    if (!solution.result.converged && near) solution = yield* doing(this.knob.name, solve(model, this.at));
-    const { result, next } = solution;
     if (!result.converged) {
       this.trouble = { value, message: result.reason };
       return null;

@@ -128,8 +128,7 @@ function* figuresAt(
   let near: SolvedStart | null = null;
   for (const speed of [...speeds].reverse()) {
     const point = { speed, throttle };
-    let solution: Solution = yield* doing('every speed', solve(model, point, { start: near }));
-    if (!solution.result.converged && near) solution = yield* doing('every speed', solve(model, point));
+    const solution: Solution = yield* doing('every speed', solve(model, point, { start: near }));
     near = solution.next;
     if (!solution.result.converged) {
       unsolved.push(speed);
