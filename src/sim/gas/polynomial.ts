@@ -28,6 +28,12 @@ export function specificHeat(gas: Constituent, T: number): number {
   return gas.gasConstant * (a1 + T * (a2 + T * (a3 + T * (a4 + T * a5))));
 }
 
+/** Ratio of specific heats [-] at temperature T [K]. */
+export function heatRatio(gas: Constituent, T: number): number {
+  const cp = specificHeat(gas, T);
+  return cp / (cp - gas.gasConstant);
+}
+
 /** Absolute enthalpy [J/kg] at temperature T [K]; see above. */
 export function enthalpy(gas: Constituent, T: number): number {
   const [a1, a2, a3, a4, a5, a6] = pieceAt(gas, T);

@@ -23,10 +23,10 @@ export interface Backfire {
   readonly burnTime: number;
 }
 
-/** Flame in a plenum over a laminar one: 1 is laminar; crowded plenums full of swirl burn several times faster. Typical. */
+/** Flame in a plenum over a laminar one: 1 is laminar; crowded plenums full of swirl burn several times faster. Typical [-]. */
 export const USUAL_FLAME_FACTOR = 3;
+/** Steps over the burn: twice as many change the vented pressure by less than a thousandth. */
 const STEPS = 4000;
-/** A valve's lift lags; its whole area counts from cracking on, so the vented figure is on the low side. */
 
 /**
  * What the mixture in the plenum of a solved point would do if it caught fire.
@@ -38,7 +38,8 @@ const STEPS = 4000;
  * S laminar flame speed [m/s], F how much faster it runs here [-]; V plenum [m^3]. Entries, blower and windows are taken as shut.
  *
  * Valid: an upper bound for a plenum that burns alone, dissociation left out (over by some 5 to 10 %); no pressure waves, no
- * detonation, which go far beyond. The vented figure stands and falls with F. Neither is a strength to design for.
+ * detonation, which go far beyond. A valve's lift lags, but its whole area counts from cracking on, so the vented figure is on the
+ * low side; it stands and falls with F. Neither is a strength to design for.
  * Source: first law; cubic growth of a flame ball; relief as in flows/relief-valve.ts.
  */
 export function backfire(model: Model, point: SolvedPoint, flameFactor = USUAL_FLAME_FACTOR): Backfire {

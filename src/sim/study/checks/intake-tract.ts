@@ -1,8 +1,8 @@
 import type { Model } from '../../cycle/model.ts';
 import { throttleArea } from '../../exchange/throttle-area.ts';
 import { AIR } from '../../gas/air.ts';
-import { specificHeat } from '../../gas/polynomial.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
+import { throatSpeed } from './jet.ts';
 
 /** What the carburettor sees. */
 export interface IntakeTract {
@@ -21,9 +21,9 @@ export interface IntakeTract {
 /**
  * Depression and air speed at the carburettor, from a solved point.
  *
- *   throat speed = sqrt(2 cp T (1 - (p/p_a)^((g-1)/g))),   bore speed = mdot / (rho_a A_bore)
+ *   throat speed: see `throatSpeed`, at the mean pressure behind the throttle;   bore speed = mdot / (rho_a A_bore)
  *
- * p behind the throttle, mean [Pa]; no pressure is recovered behind it in this model, so p is the throat's.
+ * No pressure is recovered behind the throttle in this model, so the pressure there is the throat's.
  *
  * Valid: subsonic; a venturi ahead of the throttle recovers some, and then its own depression is larger than this.
  * Source: isentropic expansion from rest.
@@ -31,15 +31,13 @@ export interface IntakeTract {
 export function intakeTract(model: Model, point: SolvedPoint): IntakeTract {
   const { engine } = model;
   const { ambient, intake } = engine;
-  const cp = specificHeat(AIR, ambient.temperature);
-  const k = AIR.gasConstant / cp;
-  const ratio = Math.min(1, point.inletBox.meanPressure / ambient.pressure);
   const density = ambient.pressure / (AIR.gasConstant * ambient.temperature);
   const boreArea = (Math.PI / 4) * intake.throttle.bore ** 2;
+  const depression = ambient.pressure - point.inletBox.meanPressure;
   return {
-    depression: ambient.pressure - point.inletBox.meanPressure,
+    depression,
     greatestDepression: ambient.pressure - point.inletBox.minPressure,
-    throatSpeed: Math.sqrt(2 * cp * ambient.temperature * (1 - ratio ** k)),
+    throatSpeed: throatSpeed(depression, ambient),
     boreSpeed: point.engine.airFlow / (density * boreArea),
     openArea: throttleArea(intake.throttle, point.throttle),
     wettedVolume:

@@ -1,6 +1,6 @@
 import { orificeMassFlow } from '../../exchange/orifice.ts';
 import { AIR } from '../../gas/air.ts';
-import { specificHeat } from '../../gas/polynomial.ts';
+import { heatRatio, specificHeat } from '../../gas/polynomial.ts';
 import { findRoot } from '../../numerics/find-root.ts';
 
 /** A fixed venturi with one main jet, no air bleed. */
@@ -32,11 +32,6 @@ const GRAVITY = 9.80665;
 
 const circle = (diameter: number): number => (Math.PI / 4) * diameter * diameter;
 
-const ratioOfHeats = (temperature: number): number => {
-  const cp = specificHeat(AIR, temperature);
-  return cp / (cp - AIR.gasConstant);
-};
-
 /** Share of what chokes the throat that counts as choked: the slope is nothing there [-]. */
 const CHOKED = 1 - 1e-9;
 
@@ -56,7 +51,7 @@ export function venturiDepression(
   { bore, airDischarge }: Venturi,
   before: Before,
 ): number | null {
-  const gamma = ratioOfHeats(before.temperature);
+  const gamma = heatRatio(AIR, before.temperature);
   const through = (p: number) =>
     orificeMassFlow(
       airDischarge * circle(bore),
@@ -72,10 +67,10 @@ export function venturiDepression(
   return before.pressure - findRoot((p) => through(p) - airFlow, critical, before.pressure, 1e-3);
 }
 
-/** Speed of the air in the throat [m/s]: isentropic from rest, sqrt(2 cp T_0 (1 - r^((g-1)/g))). */
+/** Speed of the air in the throat [m/s]: isentropic from rest, sqrt(2 cp T_0 (1 - r^((g-1)/g))); 0 where nothing draws. */
 export function throatSpeed(depression: number, { pressure, temperature }: Before): number {
   const cp = specificHeat(AIR, temperature);
-  const ratio = Math.max(0, 1 - depression / pressure);
+  const ratio = Math.min(1, Math.max(0, 1 - depression / pressure));
   return Math.sqrt(2 * cp * temperature * (1 - ratio ** (AIR.gasConstant / cp)));
 }
 
@@ -137,7 +132,7 @@ export function boreFor(
   airDischarge: number,
   { pressure, temperature }: Before,
 ): number | null {
-  const gamma = ratioOfHeats(temperature);
+  const gamma = heatRatio(AIR, temperature);
   const critical = (2 / (gamma + 1)) ** (gamma / (gamma - 1));
   const back = pressure - depression;
   if (!(depression > 0) || back <= critical * pressure) return null;

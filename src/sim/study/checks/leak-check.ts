@@ -1,6 +1,6 @@
 import { orificeMassFlow } from '../../exchange/orifice.ts';
 import { AIR } from '../../gas/air.ts';
-import { specificHeat } from '../../gas/polynomial.ts';
+import { heatRatio } from '../../gas/polynomial.ts';
 import { findRoot } from '../../numerics/find-root.ts';
 import type { Outcome } from '../../outcome.ts';
 import { failure, success } from '../../outcome.ts';
@@ -22,9 +22,7 @@ export interface LeakTest {
 
 /** What a stream through one square metre of clearance would be [kg/(s m^2)]. */
 function throughUnitArea(pressure: number, temperature: number, back: number): number {
-  const cp = specificHeat(AIR, temperature);
-  const gamma = cp / (cp - AIR.gasConstant);
-  return orificeMassFlow(1, pressure, temperature, back, gamma, AIR.gasConstant);
+  return orificeMassFlow(1, pressure, temperature, back, heatRatio(AIR, temperature), AIR.gasConstant);
 }
 
 /** Displaced mass [kg/s]: V n / turn at inlet density. */
