@@ -46,6 +46,12 @@ export function roomyDomain(extent: Domain | null, include: readonly number[] = 
 export const linearScale = (domain: Domain, range: Domain): ScaleLinear<number, number> =>
   scaleLinear().domain(domain).range(range);
 
+/** The value drawn at a place [px], that of the nearer end where the place is beyond the scale. */
+export function valueAt(scale: ScaleLinear<number, number>, place_px: number): number {
+  const [low, high] = scale.domain() as [number, number];
+  return Math.min(high, Math.max(low, scale.invert(place_px)));
+}
+
 /** Round values along an axis, about one for every `spacing_px`. */
 export function ticksAlong(scale: ScaleLinear<number, number>, spacing_px: number): number[] {
   const [from, to] = scale.range() as [number, number];

@@ -7,6 +7,7 @@ import {
   ticksAlong,
   turnTicks,
   tickWriter,
+  valueAt,
 } from '../../src/charts/scales.ts';
 
 describe('extentOf', () => {
@@ -28,6 +29,15 @@ describe('roomyDomain', () => {
     expect(roomyDomain([5, 5])).toEqual([4.5, 5.5]);
     expect(roomyDomain([0, 0])).toEqual([-0.5, 0.5]);
     expect(roomyDomain(null)).toEqual([0, 1]);
+  });
+});
+
+describe('valueAt', () => {
+  it('is the value drawn at a place, and that of the nearer end beyond the scale', () => {
+    const scale = linearScale([500, 9500], [46, 346]);
+    expect([0, 46, 196, 346, 400].map((place) => valueAt(scale, place))).toEqual([
+      500, 500, 5000, 9500, 9500,
+    ]);
   });
 });
 
