@@ -3,6 +3,7 @@ import { formatNumber } from '../design/format-quantity.ts';
 import { THIN } from '../design/power-of-ten.ts';
 import type { Verdict } from '../sim/results/verdict.ts';
 import { rpm } from '../sim/units.ts';
+import { speedText } from './pages/words.ts';
 
 export interface Phrase {
   readonly text: string;
@@ -11,7 +12,7 @@ export interface Phrase {
 }
 
 const plain = (text: string): Phrase => ({ text, tone: 'plain' });
-const speedText = (speed: number): string => `${Math.round(speed / rpm)}`;
+const turns = (speed: number): string => `${Math.round(speed / rpm)}`;
 
 /** A margin in percent of what is wanted, two figures, so that a small one never reads as nothing. */
 function marginText(margin: number, wanted: number): string {
@@ -32,8 +33,8 @@ export function headline(here: Verdict | null, range: Verdict | null, wanted: nu
     phrases.push(
       plain('The blower is '),
       here.enough ? { text: 'big enough', tone: 'enough' } : { text: 'not big enough', tone: 'short' },
-      plain(` at ${speedText(here.speed)} rpm, `),
-      { text: `by ${marginText(here.margin, wanted)}`, tone: here.enough ? 'enough' : 'short' },
+      plain(` at ${speedText(here.speed)}, `),
+      { text: `by\u00a0${marginText(here.margin, wanted)}`, tone: here.enough ? 'enough' : 'short' },
       plain('. '),
     );
   }
@@ -44,15 +45,15 @@ export function headline(here: Verdict | null, range: Verdict | null, wanted: nu
     const subject = phrases.length > 0 ? 'It is' : 'The blower is big enough';
     phrases.push(
       plain(
-        `${subject} at every speed worked out${cranking}; least at ${speedText(range.speed)} rpm, by ${marginText(range.margin, wanted)}.`,
+        `${subject} at every speed worked out${cranking}; least at ${speedText(range.speed)}, by\u00a0${marginText(range.margin, wanted)}.`,
       ),
     );
   } else {
     const where = range.short
-      .map(({ from, to }) => (from === to ? speedText(from) : `${speedText(from)} to ${speedText(to)}`))
+      .map(({ from, to }) => (from === to ? turns(from) : `${turns(from)} to ${turns(to)}`))
       .join(' and ');
     phrases.push({
-      text: `Short at ${where} rpm, by up to ${marginText(range.margin, wanted)}.`,
+      text: `Short at ${where}\u00a0rpm, by up to\u00a0${marginText(range.margin, wanted)}.`,
       tone: 'short',
     });
   }

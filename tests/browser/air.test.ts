@@ -4,6 +4,7 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchOptions } from '../../scripts/find-browser.ts';
 import { axeFaults } from './axe-faults.ts';
+import { readText } from './read-text.ts';
 
 let browser: Browser;
 let page: Page;
@@ -11,7 +12,7 @@ const complaints: string[] = [];
 /** A machine that does other work, too, is given its time. */
 const patience = { timeout: 120_000 };
 
-const heading = (): Promise<string> => page.locator('h2').first().innerText();
+const heading = (): Promise<string> => readText(page.locator('h2').first());
 const settled = (): Promise<void> => page.locator('main[data-settled="true"]').waitFor(patience);
 const open = async (name: string): Promise<void> => {
   await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: name });
@@ -78,7 +79,7 @@ describe('rotors of Lovage 7', () => {
   it('turn with the crank, the right one the other way', async () => {
     const angles = (): Promise<number[]> =>
       part('Rotors before metal')
-        .locator('svg g[transform]')
+        .locator('svg g[transform*="rotate"]')
         .evaluateAll((groups) =>
           groups.map((group) => Number(/rotate\((.*)\)/.exec(group.getAttribute('transform')!)![1])),
         );
@@ -119,7 +120,7 @@ describe('a newcomer with Parsley 5', () => {
     );
     const finding = page.locator('.finding', { hasText: 'too little' });
     await finding.waitFor(patience);
-    expect(await finding.innerText()).toMatch(
+    expect(await readText(finding)).toMatch(
       /At 500 rpm, .* 1\.58 g\/s of air go through and 3\.14 g\/s are wanted: .*swinging by .*What limits it is the blower’s displacement/,
     );
   });

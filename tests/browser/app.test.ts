@@ -4,6 +4,7 @@ import { chromium } from 'playwright-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchOptions } from '../../scripts/find-browser.ts';
+import { readText } from './read-text.ts';
 
 const appUrl = inject('appUrl');
 const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
@@ -12,7 +13,7 @@ let page: Page;
 const complaints: string[] = [];
 const requests: string[] = [];
 
-const heading = (): Promise<string> => page.locator('h2').innerText();
+const heading = (): Promise<string> => readText(page.locator('h2'));
 const pointSolved = (): Promise<void> => page.locator('main[data-point="solved"]').waitFor();
 
 beforeAll(async () => {

@@ -3,6 +3,7 @@ import { chromium } from 'playwright-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchOptions } from '../../scripts/find-browser.ts';
+import { readText } from './read-text.ts';
 import { axeFaults } from './axe-faults.ts';
 
 const appUrl = inject('appUrl');
@@ -192,7 +193,7 @@ describe('the loop of pressure and volume', () => {
 describe('units', () => {
   const choose = (label: string) => page.getByRole('combobox', { name: 'Units' }).selectOption({ label });
   const axisTitle = (title: string) => chart(title).locator('svg[role] .axis text').allTextContents();
-  const sentence = () => page.locator('.answer h2').first().innerText();
+  const sentence = () => readText(page.locator('.answer h2').first());
 
   it('turn figures, axes, tables, sentences and the parts’ key figures to the workshop’s', async () => {
     await open('output');
@@ -206,7 +207,7 @@ describe('units', () => {
     expect(headings.join('|')).toMatch(/power, hp\|torque, lb\sft\|bmep, psi/);
     expect(await page.locator('[data-part="cylinder"]').getAttribute('title')).toMatch(/bore 1\.575 in/);
     await open('air');
-    expect(await page.locator('.detail').innerText()).toMatch(/read [\d.]+ psi \([\d.]+ bar\)/);
+    expect(await readText(page.locator('.detail'))).toMatch(/read [\d.]+ psi \([\d.]+ bar\)/);
     await open('heat');
     expect((await axisTitle('Exhaust gas, cylinder by cylinder')).join(' ')).toContain('°F');
     for (const id of ['air', 'pulses', 'breathing', 'heat', 'output']) {

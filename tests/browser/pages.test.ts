@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { pages } from '../../src/app/pages/page-list.ts';
 import { launchOptions } from '../../scripts/find-browser.ts';
 import { axeFaults } from './axe-faults.ts';
+import { readText } from './read-text.ts';
 
 const appUrl = inject('appUrl');
 const ids = pages.map(({ id }) => id);
@@ -12,7 +13,7 @@ let browser: Browser;
 let page: Page;
 const complaints: string[] = [];
 
-const heading = (): Promise<string> => page.locator('h2').first().innerText();
+const heading = (): Promise<string> => readText(page.locator('h2').first());
 const settled = (): Promise<void> => page.locator('main[data-settled="true"]').waitFor();
 const choose = async (name: string): Promise<void> => {
   await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: name });
@@ -160,7 +161,9 @@ describe('the five pages', () => {
       } while (main.dataset.settled !== 'true');
       return [...new Set(told)];
     });
-    const powers = seen.filter((text) => text.startsWith('power ')).map((text) => Number(text.slice(6)));
+    const powers = seen
+      .filter((text) => text.startsWith('power '))
+      .map((text) => Number.parseFloat(text.slice(6)));
     expect(powers.length).toBeGreaterThan(0);
     // Seven cylinders give some 20 kW, one gives some 3.
     expect(Math.max(...powers)).toBeLessThan(8);

@@ -2,6 +2,7 @@ import { chromium } from 'playwright-core';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, inject, it } from 'vitest';
 import { launchOptions } from '../../scripts/find-browser.ts';
+import { readText } from './read-text.ts';
 
 const appUrl = inject('appUrl');
 let browser: Browser;
@@ -136,7 +137,7 @@ describe('a control that moves', () => {
       }
     });
     await page.locator('[data-standing="settled"]').waitFor();
-    expect(await page.locator('h2').first().innerText()).toContain('4000 rpm');
+    expect(await readText(page.locator('h2').first())).toContain('4000 rpm');
   });
 });
 
@@ -179,7 +180,7 @@ describe('another engine chosen while a sweep runs', () => {
     await page.locator('[data-standing]').waitFor();
     await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: 'Parsley 5' });
     // Lovage 7 opens at 6000 rpm, Parsley 5 at 5000: whatever is said from now on is said of the latter.
-    expect(await page.locator('h2').first().innerText()).not.toContain('6000 rpm');
+    expect(await readText(page.locator('h2').first())).not.toContain('6000 rpm');
     await page.getByRole('button', { name: /table.*Air over speed/ }).click();
     const speeds = new Set<number>();
     for (let settled = false; !settled;) {

@@ -3,11 +3,11 @@ import type { Flow } from '../../charts/flow-layout.ts';
 import { withOil } from '../../sim/gas/blend.ts';
 import { FUELS } from '../../sim/gas/fuels.ts';
 import type { Engine, EngineFigures, EnergyBalance, PointResult, SolvedPoint } from '../../sim/index.ts';
-import { TURN, rpm } from '../../sim/units.ts';
+import { TURN } from '../../sim/units.ts';
 import type { Phrase } from '../headline.ts';
 import type { ShownUnits } from '../units/shown-units.ts';
 import { overSpeed, speeds_rpm } from './over-speed.ts';
-import { figured, plain, shareText } from './words.ts';
+import { figured, plain, shareText, speedText } from './words.ts';
 
 /** What the Output page draws and lists over speed. */
 export interface OutputColumns {
@@ -73,12 +73,10 @@ export function energyFlows(balance: EnergyBalance, units: ShownUnits): { source
   };
 }
 
-const rpmText = (speed: number): string => `${Math.round(speed / rpm)} rpm`;
-
 /** `600 g of fuel per kWh` */
 function fuelForWork(bsfc: number, units: ShownUnits): string {
   const [mass, work] = units.symbol('consumption').split('/') as [string, string];
-  return `${figure(units.number('consumption', bsfc))} ${mass} of fuel per ${work.replace(/[()]/g, '')}`;
+  return `${figure(units.number('consumption', bsfc))}\u00a0${mass} of fuel per ${work.replace(/[()]/g, '')}`;
 }
 
 /** Power here, what it costs in fuel, and the most of the range. */
@@ -90,14 +88,14 @@ export function outputSentence(
   const { brakePower, bsfc, balance } = here.engine;
   if (bsfc === null) {
     return [
-      plain(`At ${rpmText(here.speed)} the engine gives nothing: it must be driven with `),
+      plain(`At ${speedText(here.speed)} the engine gives nothing: it must be driven with `),
       figured(units.both('power', -brakePower)),
       plain('.'),
     ];
   }
   const phrases = [
     figured(units.both('power', brakePower)),
-    plain(` at ${rpmText(here.speed)}, for ${fuelForWork(bsfc, units)}: `),
+    plain(` at ${speedText(here.speed)}, for ${fuelForWork(bsfc, units)}: `),
     figured(`${shareText(balance.brake / balance.fuel)} of its energy reaches the shaft`),
     plain('.'),
   ];
@@ -110,7 +108,7 @@ export function outputSentence(
       plain(
         most.speed === here.speed
           ? ' No other speed worked out gives more.'
-          : ` The most is ${units.text('power', most.engine.brakePower)}, at ${rpmText(most.speed)}.`,
+          : ` The most is ${units.text('power', most.engine.brakePower)}, at ${speedText(most.speed)}.`,
       ),
     );
   }

@@ -1,4 +1,5 @@
-import { figure } from '../../charts/format.ts';
+import { figure, whole } from '../../charts/format.ts';
+import { rpm } from '../../sim/units.ts';
 import type { Phrase } from '../headline.ts';
 
 export const plain = (text: string): Phrase => ({ text, tone: 'plain' });
@@ -26,6 +27,9 @@ const words = [
 export const countWord = (count: number): string => words[count] ?? String(count);
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A speed in words; the number and its unit stay on one line. */
+export const speedText = (speed: number): string => `${whole(speed / rpm)}\u00a0rpm`;
 
 /** A share in percent with two significant figures, so that a small one never reads as nothing. */
 export const shareText = (share: number): string => {

@@ -60,7 +60,7 @@ export class ShownUnits {
     return Float64Array.from({ length: values.length }, (_, i) => ((values[i] ?? NaN) - offset) / factor);
   }
 
-  /** A figure with its unit: `0.108 bar`; W below one kilowatt, kW above; mbar below a hundredth of a bar. */
+  /** A figure and its unit, which stay on one line: `0.108 bar`; W below one kilowatt, kW above; mbar below a hundredth of a bar. */
   text(measure: Measure, value: number, digits = 3): string {
     return written(value, fitting(this.#units[measure], value), digits);
   }
@@ -119,7 +119,7 @@ const fitting = (unit: Unit, value: number): Unit =>
       : kilowatt
     : finer(unit, value);
 const written = (value: number, unit: Unit, digits: number): string =>
-  `${figure(fromSi(value, unit), digits)} ${unbroken(unit)}`;
+  `${figure(fromSi(value, unit), digits)}\u00a0${unbroken(unit)}`;
 
 const metric: Symbols = {
   length: 'mm',

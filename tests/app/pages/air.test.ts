@@ -27,10 +27,10 @@ describe('airColumns', () => {
 describe('airDetail', () => {
   it('says pressure in bar and psi and the mass flow in one breath, in the reader’s units first', () => {
     expect(airDetail(lovage(), engine.ambient.pressure, metric)).toMatch(
-      /read [\d.]+ bar \([\d.]+ psi\), with [\d.]+ g\/s of air/,
+      /read [\d.]+\u00a0bar \([\d.]+\u00a0psi\), with [\d.]+\u00a0g\/s of air/,
     );
     expect(airDetail(lovage(), engine.ambient.pressure, workshop)).toMatch(
-      /read [\d.]+ psi \([\d.]+ bar\), with [\d.]+ lb\/min of air/,
+      /read [\d.]+\u00a0psi \([\d.]+\u00a0bar\), with [\d.]+\u00a0lb\/min of air/,
     );
   });
 });

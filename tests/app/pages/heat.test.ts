@@ -25,13 +25,13 @@ describe('heatColumns', () => {
 describe('heatSentence', () => {
   it('names the cylinder with most heat and its distance from the mean: 120 W of 90, 120 and 90 is 20 %', () => {
     expect(read(heating(90, 120, 90))).toBe(
-      'Cylinder 2 works its walls hardest: 120 W, 20\u202f% above the average cylinder.',
+      'Cylinder 2 works its walls hardest: 120\u00a0W, 20\u202f% above the average cylinder.',
     );
   });
 
   it('compares nothing where there is one cylinder or all are equal', () => {
-    expect(read(heating(1300))).toBe('The cylinder gives its walls 1.30 kW of heat.');
-    expect(read(heating(500, 500))).toBe('Every cylinder gives its walls the same heat, 500 W.');
+    expect(read(heating(1300))).toBe('The cylinder gives its walls 1.30\u00a0kW of heat.');
+    expect(read(heating(500, 500))).toBe('Every cylinder gives its walls the same heat, 500\u00a0W.');
   });
 });
 
@@ -44,7 +44,7 @@ describe('heatDetail', () => {
       linerTemperature: 413.15,
     };
     expect(heatDetail(lovage(), { cylinderHeat }, metric)).toContain(
-      'given here, not worked out: crowns 250 °C, heads 170 °C, liners 140 °C',
+      'given here, not worked out: crowns 250\u00a0°C, heads 170\u00a0°C, liners 140\u00a0°C',
     );
   });
 

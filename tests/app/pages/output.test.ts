@@ -55,25 +55,25 @@ describe('outputColumns', () => {
 describe('outputSentence', () => {
   it('gives power, fuel and the share that reaches the shaft: 20 of 100 kW is 20 %', () => {
     expect(read(giving(6000, 20 * kW), [])).toBe(
-      '20.0 kW (26.8 hp) at 6000 rpm, for 600 g of fuel per kWh: 20\u202f% of its energy reaches the shaft.',
+      '20.0\u00a0kW (26.8\u00a0hp) at 6000\u00a0rpm, for 600\u00a0g of fuel per kWh: 20\u202f% of its energy reaches the shaft.',
     );
   });
 
   it('speaks in the reader’s units: 20 kW and 600 g/kWh are 26.8 hp and 0.986 lb per hp h', () => {
     expect(read(giving(6000, 20 * kW), [], workshop)).toMatch(
-      /^26\.8 hp \(20\.0 kW\) at 6000 rpm, for 0\.986 lb of fuel per hp\u00a0h: /,
+      /^26\.8\u00a0hp \(20\.0\u00a0kW\) at 6000\u00a0rpm, for 0\.986\u00a0lb of fuel per hp\u00a0h: /,
     );
   });
 
   it('names the most of the speeds that were worked out, and passes over one without an answer', () => {
     const range = [giving(6000, 20 * kW), unsolvedPoint(7000 * rpm), giving(9000, 30 * kW)];
-    expect(read(giving(6000, 20 * kW), range)).toContain('The most is 30.0 kW, at 9000 rpm.');
+    expect(read(giving(6000, 20 * kW), range)).toContain('The most is 30.0\u00a0kW, at 9000\u00a0rpm.');
     expect(read(giving(9000, 30 * kW), range)).toContain('No other speed worked out gives more.');
   });
 
   it('says that an engine without power must be driven, and gives no consumption', () => {
     expect(read(giving(500, -300), [])).toBe(
-      'At 500 rpm the engine gives nothing: it must be driven with 0.300 kW (0.402 hp).',
+      'At 500\u00a0rpm the engine gives nothing: it must be driven with 0.300\u00a0kW (0.402\u00a0hp).',
     );
   });
 });
@@ -81,7 +81,9 @@ describe('outputSentence', () => {
 describe('outputDetail', () => {
   it('leaves out shares of a work that the gas does not do', () => {
     const motored = { ...lovage(), engine: { ...lovage().engine, imep: -1e4 } };
-    expect(outputDetail(motored, engine.charge, metric)).toMatch(/^It burns or loses [\d.]+ l\/h of fuel\.$/);
+    expect(outputDetail(motored, engine.charge, metric)).toMatch(
+      /^It burns or loses [\d.]+\u00a0l\/h of fuel\.$/,
+    );
     expect(outputDetail(lovage(), engine.charge, metric)).toMatch(/friction takes [\d.]+\u202f%/);
   });
 });

@@ -109,7 +109,7 @@ describe('pulsesSentence', () => {
   it('gives no ratio to a mean that is not positive, and speaks of compressions where nothing burns', () => {
     const text = read(order, false, { ...torque, mean: -3, peak: 20, least: -25 });
     expect(text).toContain('Seven compressions a turn');
-    expect(text).toContain('swings between −25 and 20 N\u00a0m: the crank must be driven');
+    expect(text).toContain('swings between −25 and 20\u00a0N\u00a0m: the crank must be driven');
     expect(text).not.toContain('times');
   });
 });

@@ -1,7 +1,7 @@
-import { figure, whole } from '../../../charts/format.ts';
+import { figure } from '../../../charts/format.ts';
 import type { AirLimitFound } from '../../../sim/study/air/find-limit.ts';
-import { rpm } from '../../../sim/units.ts';
 import type { ShownUnits } from '../../units/shown-units.ts';
+import { speedText } from '../words.ts';
 
 const LIMITS: Readonly<Record<AirLimitFound['limit']['by'], string>> = {
   displacement: 'the blower’s displacement',
@@ -19,7 +19,6 @@ export function findingText(
 ): string {
   const ambient = figures.plenumPressure - figures.plenumGauge;
   const short = figures.deliveryRatio < wanted;
-  const at = `${whole(speed / rpm)} rpm`;
   const by = Math.abs(figures.wantedAirFlow - figures.airFlow);
   const flow = (value: number) => units.text('mass flow', value);
   const taken =
@@ -36,7 +35,7 @@ export function findingText(
         : 'Only more displacement would bring more.'
       : `What limits it ${short ? 'there' : 'next'} is ${LIMITS[limit.by]}: out of the way, it would deliver ${figure(limit.lifted[limit.by])}.`;
   return (
-    `At ${at}, where least is delivered, ${flow(figures.airFlow)} of air go through and ${flow(figures.wantedAirFlow)} are wanted: ` +
+    `At ${speedText(speed)}, where least is delivered, ${flow(figures.airFlow)} of air go through and ${flow(figures.wantedAirFlow)} are wanted: ` +
     `${flow(by)} ${short ? 'too little' : 'to spare'}${taken}. ${gauge} ${what}`
   );
 }

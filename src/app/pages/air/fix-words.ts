@@ -6,6 +6,7 @@ import type { RangeFix } from '../../../sim/study/match/match-range.ts';
 import type { Target } from '../../../sim/study/match/target.ts';
 import { rpm } from '../../../sim/units.ts';
 import type { ShownUnits } from '../../units/shown-units.ts';
+import { speedText } from '../words.ts';
 
 /** What is done, by which way it goes: more of it, less of it. */
 const NAMES: Readonly<Record<KnobName, readonly [more: string, less: string]>> = {
@@ -87,8 +88,7 @@ export function fixCosts(
   };
   const power = (value: number) => units.text('power', value);
   const unit = units.unit('temperature');
-  const warmer = (value: number) => `${figure(value / unit.factor, 2)} ${unit.symbol}`;
-  const turns = (value: number) => `${whole(value / rpm)} rpm`;
+  const warmer = (value: number) => `${figure(value / unit.factor, 2)}\u00a0${unit.symbol}`;
   const speed = (value: number) => units.text('speed', value);
   return [
     {
@@ -111,8 +111,8 @@ export function fixCosts(
     },
     {
       label: 'rotors',
-      text: turns(after.rotorSpeed),
-      change: change((each) => each.rotorSpeed, turns),
+      text: speedText(after.rotorSpeed),
+      change: change((each) => each.rotorSpeed, speedText),
       beyond: beyond.includes('rotor speed'),
     },
     {
@@ -137,8 +137,8 @@ export function fixFailure(
 ): string {
   const shown = (value: number) => targetText(target, value, ambient, units);
   if (unsolved.length > 0)
-    return `With it there is no answer at ${unsolved.map((speed) => whole(speed / rpm)).join(', ')} rpm.`;
-  const where = `at ${whole(least.speed / rpm)} rpm`;
+    return `With it there is no answer at ${unsolved.map((speed) => whole(speed / rpm)).join(', ')}\u00a0rpm.`;
+  const where = `at ${speedText(least.speed)}`;
   if (fix.reached)
     return `${fixValue(fix, fix.to, units)} does it at one speed, but leaves ${shown(least.figure)} ${where}.`;
   const nearest =

@@ -22,9 +22,9 @@ const found = (by: AirLimitFound['limit']['by'], deliveryRatio: number): AirLimi
 describe('findingText', () => {
   it('says flow, what is wanted, by how much it falls short, gauge with ripple, and the limit', () => {
     expect(findingText(found('displacement', 0.51), 1, metric)).toBe(
-      'At 5000 rpm, where least is delivered, 16.0 g/s of air go through and 31.0 g/s are wanted: 15.0 g/s too little; ' +
-        'the cylinders would swallow that with 0.0950 bar in the plenum. ' +
-        'A gauge would show 0.026 bar (0.38 psi) there, swinging by 16 mbar. ' +
+      'At 5000\u00a0rpm, where least is delivered, 16.0\u00a0g/s of air go through and 31.0\u00a0g/s are wanted: 15.0\u00a0g/s too little; ' +
+        'the cylinders would swallow that with 0.0950\u00a0bar in the plenum. ' +
+        'A gauge would show 0.026\u00a0bar (0.38\u00a0psi) there, swinging by 16\u00a0mbar. ' +
         'What limits it is the blower’s displacement: with slip, throttle, windows or exhaust out of the way it would still deliver 0.560 at most.',
     );
   });

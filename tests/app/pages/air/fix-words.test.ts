@@ -46,8 +46,8 @@ describe('fixName and fixValue', () => {
     expect(fixName({ ...fix, to: 1.2 })).toBe('Drive the blower slower');
     expect(teethText(fix)).toBe('61 : 20 teeth, other shaft centres');
     expect(fixValue(fix, 3.05, metric)).toBe('3.050 : 1');
-    expect(fixValue({ vary: 'windows.transfer' }, -1.27 * mm, metric)).toBe('1.27 mm down');
-    expect(fixValue({ vary: 'windows.transfer' }, 1.27 * mm, workshop)).toBe('0.0500 in up');
+    expect(fixValue({ vary: 'windows.transfer' }, -1.27 * mm, metric)).toBe('1.27\u00a0mm down');
+    expect(fixValue({ vary: 'windows.transfer' }, 1.27 * mm, workshop)).toBe('0.0500\u00a0in up');
   });
 });
 
@@ -55,15 +55,19 @@ describe('fixCosts', () => {
   it('gives each with its change, and marks what passes a limit', () => {
     const costs = fixCosts(after, before, fix.beyond, metric);
     const of = (label: string) => costs.find((cost) => cost.label === label)!;
-    expect(of('blower takes')).toMatchObject({ text: '1.76 kW', change: '+1.51 kW', beyond: false });
-    expect(of('charge').change).toBe('+11 °C');
-    expect(of('rotors')).toMatchObject({ text: '24400 rpm', change: '+12400 rpm', beyond: true });
+    expect(of('blower takes')).toMatchObject({
+      text: '1.76\u00a0kW',
+      change: '+1.51\u00a0kW',
+      beyond: false,
+    });
+    expect(of('charge').change).toBe('+11\u00a0°C');
+    expect(of('rotors')).toMatchObject({ text: '24400\u00a0rpm', change: '+12400\u00a0rpm', beyond: true });
     expect(of('rotor tips').change).toBe('as now');
   });
 
   it('writes a change of temperature without the offset of the scale: 11 K are 20 °F', () => {
     const charge = fixCosts(after, before, [], workshop).find(({ label }) => label === 'charge')!;
-    expect(charge.change).toBe('+20 °F');
+    expect(charge.change).toBe('+20\u00a0°F');
   });
 });
 
@@ -80,15 +84,15 @@ describe('fixFailure', () => {
 
   it('names the nearest value, where, and what stops it', () => {
     expect(fixFailure(range, target, 101325, metric)).toBe(
-      'Nearest is 1.00 at 500 rpm, with 3.050 : 1: gaps below 0.02 mm cannot be held warm.',
+      'Nearest is 1.00 at 500\u00a0rpm, with 3.050 : 1: gaps below 0.02 mm cannot be held warm.',
     );
   });
 
   it('names the speed at which one that does it elsewhere falls short, and speeds without an answer', () => {
     const short = { ...range, fix, least: { speed: 8000 * rpm, figure: 0.9 } };
-    expect(fixFailure(short, target, 101325, metric)).toMatch(/leaves 0\.900 at 8000 rpm/);
+    expect(fixFailure(short, target, 101325, metric)).toMatch(/leaves 0\.900 at 8000\u00a0rpm/);
     expect(fixFailure({ ...short, unsolved: [150 * rpm] }, target, 101325, metric)).toMatch(
-      /no answer at 150 rpm/,
+      /no answer at 150\u00a0rpm/,
     );
   });
 });
@@ -96,7 +100,7 @@ describe('fixFailure', () => {
 describe('targetText', () => {
   it('counts a pressure from ambient, as it was asked for', () => {
     expect(targetText({ figure: 'plenumPressure', value: 0 }, 121325, 101325, metric)).toBe(
-      '0.200 bar (2.90 psi)',
+      '0.200\u00a0bar (2.90\u00a0psi)',
     );
   });
 });
