@@ -190,7 +190,7 @@ describe('a target out of reach', () => {
     await fixes.getByRole('combobox', { name: 'Where it is wanted' }).selectOption('here');
     await fixes.getByRole('button', { name: 'Work out what would do it' }).click();
     await fixes
-      .getByText(/^Nearest is [\d.]+ at \d+ rpm, with .*: .*\./)
+      .getByText(/^Nearest is [\d.]+ at \d+\srpm, with .*: .*\./)
       .first()
       .waitFor(patience);
     await fixesDone();

@@ -51,6 +51,8 @@ describe('charts with extreme figures', () => {
 
   it('make room for a pinned result that lies far outside the present one', async () => {
     const chart = page.locator('figure', { hasText: 'Lines against a pin: gaps and huge' });
+    await chart.scrollIntoViewIfNeeded();
+    await chart.locator('.axis text').first().waitFor();
     expect((await chart.locator('.axis text').allTextContents()).join(' ')).toMatch(/2×10⁶/);
     expect(await chart.locator('circle.pinned').count()).toBe(4);
   });

@@ -61,7 +61,9 @@ describe('a saved drawing', () => {
       );
       return {
         fault: parsed.querySelector('parsererror')?.textContent ?? '',
-        texts: all.filter(({ tagName }) => tagName === 'text').map((each) => each.textContent?.trim() ?? ''),
+        texts: all
+          .filter(({ tagName }) => tagName === 'text')
+          .map((each) => each.textContent?.trim().replaceAll('\u00a0', ' ') ?? ''),
         paths: all.filter(({ tagName }) => tagName === 'path').map((each) => each.getAttribute('d') ?? ''),
         dangling: inner.filter((id) => parsed.getElementById(id) === null),
         values,
