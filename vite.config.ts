@@ -7,6 +7,8 @@ export default defineConfig({
   worker: { format: 'es' },
   build: { target: 'es2022', assetsInlineLimit: 0 },
   test: {
+    // Vitest leaves a core to itself by default, which of two is half of what there is.
+    maxWorkers: 2,
     projects: [
       {
         test: {
@@ -25,7 +27,6 @@ export default defineConfig({
           globalSetup: ['tests/browser/serve-app.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
         },
       },
     ],
