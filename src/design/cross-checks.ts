@@ -22,6 +22,7 @@ export function crossCheck(design: Design): readonly CrossFault[] {
     ...speeds(design),
     ...scavengingTable(design),
     ...rotors(design),
+    ...masterRodCentre(design),
   ];
 }
 
@@ -253,6 +254,17 @@ function* rotors({ blower }: Design): Generator<CrossFault> {
       'blower.tipDiameter_mm',
       'blower.lobes',
       'blower.profile',
+    );
+  }
+}
+
+function* masterRodCentre({ crank }: Design): Generator<CrossFault> {
+  const { masterRodCentre_mm: centre } = crank.masses;
+  if (centre !== undefined && centre > crank.masterRod_mm) {
+    yield fault(
+      'crank.masses.masterRodCentre_mm',
+      `the centre of mass is ${formatNumber(centre)} mm from the crank pin; allowed up to the length of the master rod, ${formatNumber(crank.masterRod_mm)} mm`,
+      'crank.masterRod_mm',
     );
   }
 }

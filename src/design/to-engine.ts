@@ -9,6 +9,8 @@ import type {
   Collector,
   CrankTrain,
   Engine,
+  Load,
+  Masses,
   Row,
   RowCylinder,
   Scavenging,
@@ -103,6 +105,8 @@ export function toEngine(design: Design): Engine {
       speedSquaredFactor: si.crank.friction.speedSquaredFactor,
       outputGearEfficiency: si.crank.friction.outputGearEfficiency,
     },
+    masses: masses(si),
+    load: load(si),
     wanted: { ...wanted },
   };
 }
@@ -152,7 +156,35 @@ function windowGroup(group: Si['windows']['exhaust'][number]): WindowGroup {
   };
 }
 
-function blower({ blower: si }: Si): Blower {
+/** Where nothing was weighed: like pistons and rods weigh with the cube of their size. */
+function masses({ crank, cylinder: { bore } }: Si): Masses {
+  const { masses: given, knuckleRadius, masterRod } = crank;
+  const ofBore = (density: number) => density * bore ** 3;
+  const rod = given.rod ?? ofBore(800);
+  return {
+    piston: given.piston ?? ofBore(1000),
+    rod,
+    rodUpperShare: given.rodUpperShare ?? (knuckleRadius > 0 ? 0.45 : 0.3),
+    masterRod: given.masterRod ?? 2.5 * rod,
+    masterRodCentre: given.masterRodCentre ?? 0.2 * masterRod,
+    throw: given.throw ?? ofBore(2500),
+    balancedShare: given.balancedShare,
+    rowSpacing: crank.rowSpacing ?? 1.5 * bore,
+  };
+}
+
+function load({ crank: { load: given }, cylinder: { bore } }: Si): Load {
+  return {
+    flywheelInertia: given.flywheel ?? 6e3 * bore ** 5,
+    inertia: given.inertia ?? 9e4 * bore ** 5,
+    gearRatio: given.gearRatio,
+    gearPitchDiameter: given.gearPitch ?? 1.5 * bore,
+    shaftDiameter: given.shaft ?? 0.5 * bore,
+    shockFactor: given.shock,
+  };
+}
+
+function blower({ blower: si, cylinder: { bore } }: Si): Blower {
   const { tipDiameter, rotorLength, lobes } = si;
   const gaps = { tip: si.tipGap, mesh: si.meshGap, end: si.endGap };
   return {
@@ -173,6 +205,8 @@ function blower({ blower: si }: Si): Blower {
     dragTorque: si.drag,
     casingHeatShare: si.casingHeatShare,
     maxTipSpeed: si.maxTipSpeed ?? (si.helix > 0 ? MAX_TIP_SPEED.twisted : MAX_TIP_SPEED.straight),
+    gearPitchDiameter: si.gearPitch ?? ((si.gears[0]?.driver ?? 0) * bore) / 32,
+    shaftDiameter: si.shaft ?? 0.3 * bore,
     maxSpeed: si.maxSpeed,
     rotors: {
       profile: si.profile,

@@ -13,6 +13,8 @@ export type Dimension =
   | 'temperature'
   | 'torque'
   | 'power'
+  | 'mass'
+  | 'inertia'
   | 'mass flow'
   | 'volume flow'
   | 'consumption'
@@ -87,6 +89,13 @@ export const UNITS: readonly Unit[] = [
   unit('power', 'hp', u.hp, ['bhp']),
   unit('power', 'PS', u.hpMetric, ['metric hp', 'cv']),
   unit('power', 'Btu/min', u.btu / u.minute),
+  unit('mass', 'g', u.gram),
+  unit('mass', 'kg', 1),
+  unit('mass', 'lb', u.pound),
+  unit('mass', 'oz', u.ounce),
+  unit('inertia', 'kg cm²', u.kgcm2, ['kgcm2', 'kg cm2', 'kg cm^2']),
+  unit('inertia', 'kg m²', 1, ['kgm2', 'kg m2', 'kg m^2']),
+  unit('inertia', 'lb in²', u.pound * u.in2, ['lb in2', 'lb in^2']),
   unit('mass flow', 'g/s', u.gram),
   unit('mass flow', 'kg/s', 1),
   unit('mass flow', 'kg/h', 1 / u.hour),
@@ -131,6 +140,8 @@ export const UNIT_OF_SUFFIX = {
   C: bySymbol('°C'),
   K: bySymbol('K'),
   N_m: bySymbol('N m'),
+  g: bySymbol('g'),
+  kg_cm2: bySymbol('kg cm²'),
   W_per_m2K4: bySymbol('W/(m² K⁴)'),
   bar_s_per_m: bySymbol('bar s/m'),
   Pa_per_rpm2: bySymbol('Pa/rpm²'),

@@ -18,6 +18,8 @@ export interface Engine {
   readonly combustion: Combustion;
   readonly cylinderHeat: CylinderHeat;
   readonly friction: Friction;
+  readonly masses: Masses;
+  readonly load: Load;
   readonly wanted: Wanted;
 }
 
@@ -164,6 +166,9 @@ export interface Blower {
   /** Share of the fluid work that the casing gives away [-]. */
   readonly casingHeatShare: number;
   readonly maxTipSpeed: number;
+  /** Of the first driving wheel on the crank, and of a blower's shaft at rotor speed [m]. */
+  readonly gearPitchDiameter: number;
+  readonly shaftDiameter: number;
   /** Rotor speed limit [rad/s]. */
   readonly maxSpeed: number;
   readonly rotors: Rotors;
@@ -281,6 +286,38 @@ export interface Friction {
   readonly speedSquaredFactor: number;
   /** Efficiency of the output gears, crank to propeller [-]. */
   readonly outputGearEfficiency: number;
+}
+
+/** What moves, as mass points; rods as two of them. The cycle knows nothing of it. */
+export interface Masses {
+  /** With pin and rings [kg]. */
+  readonly piston: number;
+  /** A plain or articulated rod [kg], and its share at the gudgeon pin [-]. */
+  readonly rod: number;
+  readonly rodUpperShare: number;
+  /** With its flange [kg]; centre of mass from the crank pin [m]. Unused where all rods are plain. */
+  readonly masterRod: number;
+  readonly masterRodCentre: number;
+  /** Of a crank throw without counterweight, as a mass at the crank pin [kg]. */
+  readonly throw: number;
+  /** Of what turns with a throw once a turn, what counterweights balance [-]. */
+  readonly balancedShare: number;
+  /** Of neighbouring rows along the crank [m]. */
+  readonly rowSpacing: number;
+}
+
+/** What the crank drives beside the blowers. */
+export interface Load {
+  /** Of crank and flywheel, and of the load about its own axis [kg m^2]. */
+  readonly flywheelInertia: number;
+  readonly inertia: number;
+  /** Turns of the crank for one of the load; 1 is direct [-]. */
+  readonly gearRatio: number;
+  /** Of the output gear on the crank, and of the output shaft [m]. */
+  readonly gearPitchDiameter: number;
+  readonly shaftDiameter: number;
+  /** On a torque that is there at once [-]. */
+  readonly shockFactor: number;
 }
 
 export interface Wanted {

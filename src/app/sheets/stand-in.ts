@@ -29,6 +29,32 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
   switch (field.path) {
     case 'crank.rows[].axes_deg':
       return engine.train.rows[position]?.cylinders.map((each) => each.axisAngle) ?? null;
+    case 'crank.masses.piston_g':
+      return engine.masses.piston;
+    case 'crank.masses.rod_g':
+      return engine.masses.rod;
+    case 'crank.masses.rodUpperShare':
+      return engine.masses.rodUpperShare;
+    case 'crank.masses.masterRod_g':
+      return engine.masses.masterRod;
+    case 'crank.masses.masterRodCentre_mm':
+      return engine.masses.masterRodCentre;
+    case 'crank.masses.throw_g':
+      return engine.masses.throw;
+    case 'crank.rowSpacing_mm':
+      return engine.masses.rowSpacing;
+    case 'crank.load.flywheel_kg_cm2':
+      return engine.load.flywheelInertia;
+    case 'crank.load.inertia_kg_cm2':
+      return engine.load.inertia;
+    case 'crank.load.gearPitch_mm':
+      return engine.load.gearPitchDiameter;
+    case 'crank.load.shaft_mm':
+      return engine.load.shaftDiameter;
+    case 'blower.gearPitch_mm':
+      return engine.blower.gears.length > 0 ? engine.blower.gearPitchDiameter : null;
+    case 'blower.shaft_mm':
+      return engine.blower.shaftDiameter;
     case 'blower.displacement_cc':
       return engine.blower.displacement;
     case 'blower.centreDistance_mm':

@@ -9,6 +9,7 @@ import {
   numberOrNone,
   numbersOrNone,
 } from './builders.ts';
+import { load, masses } from './masses.ts';
 
 const row = group('Row', 'One row of cylinders round one crank pin.', {
   cylinders: integer(7, {
@@ -212,6 +213,18 @@ export const crank = group(
       }),
       [],
     ),
+    rowSpacing_mm: numberOrNone({
+      detail: true,
+      label: 'Distance of the rows along the crank',
+      help: 'From cylinder axis to cylinder axis of two neighbouring rows.',
+      min: 1,
+      max: 500,
+      plausible: [30, 150],
+      otherwise: '1.5 bores',
+      source: 'the builder’s choice',
+    }),
     friction: filled(friction),
+    masses: filled(masses),
+    load: filled(load),
   },
 );
