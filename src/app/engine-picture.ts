@@ -106,5 +106,5 @@ export function enginePose(engine: Engine, geometry: EngineGeometry, angle_deg: 
     };
   });
   const { numerator, denominator } = gearRatio(engine.blower.gears);
-  return { rotorsTurned: (angle * numerator) / denominator, cylinders };
+  return { rotorsTurned: engine.blower.phase + (angle * numerator) / denominator, cylinders };
 }

@@ -92,7 +92,7 @@ function* corrections({ crank }: Design): Generator<CrossFault> {
         'crank.rows[',
       );
     } else if (row.master === cylinderIndex + 1) {
-      for (const key of ['knuckle_deg', 'rod_mm'] as const) {
+      for (const key of ['knuckle_deg', 'knuckleRadius_mm', 'rod_mm'] as const) {
         if (correction[key] === undefined) continue;
         yield fault(
           `crank.corrections[${i}].${key}`,

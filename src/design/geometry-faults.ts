@@ -30,8 +30,10 @@ const PLAIN: readonly (readonly [RegExp, string])[] = [
 const OF_CYLINDER: Readonly<Record<string, readonly [key: string, common: string]>> = {
   axisAngle: ['', 'axes_deg'],
   knuckleAngle: ['knuckle_deg', 'crank.knuckleRadius_mm'],
+  knuckleRadius: ['knuckleRadius_mm', 'crank.knuckleRadius_mm'],
   rodLength: ['rod_mm', 'crank.masterRod_mm'],
   barrelOffset: ['barrel_mm', 'crank.corrections'],
+  headVolume: ['head_cc', 'cylinder.compressionRatio'],
   exhaustTrim: ['exhaustTrim_mm', 'windows.exhaust'],
   transferTrim: ['transferTrim_mm', 'windows.transfer'],
   sparkAdvance: ['spark_degBTDC', 'fuel.spark_degBTDC'],

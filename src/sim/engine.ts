@@ -27,7 +27,7 @@ export interface CrankTrain {
   /** Half the master piston's stroke [m]. */
   readonly crankRadius: number;
   readonly masterRodLength: number;
-  /** Radius of the knuckle pins about the crank pin; 0 = plain rods on one pin [m]. */
+  /** Common radius of the knuckle pins about the crank pin; 0 = plain rods on one pin [m]. */
   readonly knuckleRadius: number;
   readonly rows: readonly Row[];
 }
@@ -47,10 +47,14 @@ export interface RowCylinder {
   readonly axisAngle: number;
   /** Angle gamma of the knuckle pin from the master rod's axis; unused for the master [rad]. */
   readonly knuckleAngle: number;
+  /** Radius of this rod's own knuckle pin, null for the common one; unused for the master [m]. */
+  readonly knuckleRadius: number | null;
   /** Length of the articulated rod; unused for the master [m]. */
   readonly rodLength: number;
   /** Barrel raised (+) or lowered from the common height [m]. */
   readonly barrelOffset: number;
+  /** Volume put into (+) or taken out of (-) this cylinder's head [m^3]. */
+  readonly headVolume: number;
   /** Top edge of the exhaust windows moved away from (+) or towards the deck [m]. */
   readonly exhaustTrim: number;
   readonly transferTrim: number;
@@ -154,6 +158,9 @@ export interface Blower {
   readonly helixAngle: number;
   /** Amplitude of the delivery ripple of straight rotors, share of the mean [-]. */
   readonly rippleDepth: number;
+  /** Where the first blower's rotors stand at crank angle 0, and how much further each next one's; 0 = lobes touch at the pitch point [rad]. */
+  readonly phase: number;
+  readonly phaseStep: number;
   /** Clearance area of one blower, discharge side to inlet side [m^2]. */
   readonly clearanceArea: number;
   readonly clearanceDischarge: number;

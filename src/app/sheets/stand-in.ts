@@ -109,6 +109,8 @@ function ofCylinder(name: string, cylinder: string, engine: Bench['engine']): nu
   switch (name) {
     case 'knuckle':
       return rides ? own.knuckleAngle : null;
+    case 'knuckleRadius':
+      return rides ? (own.knuckleRadius ?? engine.train.knuckleRadius) : null;
     case 'rod':
       return rides ? own.rodLength : null;
     case 'spark':
@@ -117,6 +119,8 @@ function ofCylinder(name: string, cylinder: string, engine: Bench['engine']): nu
       return own.collector + 1;
     case 'barrel':
       return own.barrelOffset;
+    case 'head':
+      return own.headVolume;
     case 'exhaustTrim':
       return own.exhaustTrim;
     default:

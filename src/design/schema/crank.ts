@@ -92,6 +92,15 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     otherwise: 'the common height',
     source: 'the builder’s choice',
   }),
+  head_cc: numberOrNone({
+    label: 'Head volume added',
+    help: 'Volume put into (+) or taken out of (−) this cylinder’s head.',
+    min: -20,
+    max: 20,
+    plausible: [-2, 2],
+    otherwise: 'a head like the others',
+    source: 'the builder’s choice',
+  }),
   knuckle_deg: numberOrNone({
     label: 'Knuckle angle',
     help: 'Angle of this rod’s knuckle pin from the master rod’s axis.',
@@ -99,6 +108,15 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     max: 360,
     plausible: [0, 360],
     otherwise: 'the angle between the two cylinder axes',
+    source: 'the builder’s choice',
+  }),
+  knuckleRadius_mm: numberOrNone({
+    label: 'Knuckle radius of this rod',
+    help: 'From crank pin to this knuckle pin. The rod keeps its length unless that is given, too.',
+    min: 0,
+    max: 150,
+    plausible: [0, 60],
+    otherwise: 'the common knuckle radius',
     source: 'the builder’s choice',
   }),
   rod_mm: numberOrNone({

@@ -1,3 +1,5 @@
+import type { Blower } from '../engine.ts';
+
 /**
  * Delivery of a Roots pair over its mean, at one rotor angle.
  *
@@ -32,4 +34,34 @@ export const rootsRipple = (rotorAngle: number, lobes: number, depth: number): n
 export function helixAttenuation(lobes: number, twist: number): number {
   const x = lobes * twist;
   return x === 0 ? 1 : Math.sin(x) / x;
+}
+
+type SideBySide = Pick<Blower, 'count' | 'lobes' | 'phase' | 'phaseStep'>;
+
+/** What equal blowers side by side ripple like: one of them, its depth reduced. */
+export interface RipplesTogether {
+  /** Of the single blower's depth, 0 to 1 [-]. */
+  readonly share: number;
+  /** Rotor angle at crank angle 0 of a blower that ripples as all do together [rad]. */
+  readonly phase: number;
+}
+
+/**
+ * The mean of equal ripples at their phases, which is again one cosine.
+ *
+ *   phi_k = phase + k step,   share e^(i 2 z phase') = mean over k of e^(i 2 z phi_k)
+ *
+ * z lobes; phi_k [rad]: where the rotors of blower k, counted from 0, stand at crank angle 0.
+ *
+ * Valid: equal blowers geared alike, delivering into one plenum at the same instant.
+ */
+export function ripplesTogether({ count, lobes, phase, phaseStep }: SideBySide): RipplesTogether {
+  if (count === 1 || phaseStep === 0) return { share: 1, phase };
+  let [along, across] = [0, 0];
+  for (let k = 0; k < count; k++) {
+    const angle = 2 * lobes * (phase + k * phaseStep);
+    along += Math.cos(angle) / count;
+    across += Math.sin(angle) / count;
+  }
+  return { share: Math.hypot(along, across), phase: Math.atan2(across, along) / (2 * lobes) };
 }

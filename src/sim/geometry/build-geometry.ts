@@ -2,13 +2,13 @@ import type { Engine, WindowGroup } from '../engine.ts';
 import { PeriodicTable } from '../numerics/periodic-table.ts';
 import { failure, success } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
-import { TURN, cc } from '../units.ts';
+import { TURN } from '../units.ts';
 import { withinTurn } from './angles.ts';
 import { checkCylinder, checkTrain, checkWindow } from './check-dimensions.ts';
 import { masterClearanceVolume } from './clearance-volume.ts';
 import { crownPasses } from './crown-passes.ts';
 import type { CylinderGeometry, EngineGeometry } from './cylinder-geometry.ts';
-import { FaultList, LENGTH, NUMBER, cylinderName, show } from './fault-list.ts';
+import { FaultList, LENGTH, NUMBER, VOLUME, cylinderName, show } from './fault-list.ts';
 import { checkWidthSum, placeWindow } from './place-windows.ts';
 import type { DeckedCylinder, NominalMaster } from './place-windows.ts';
 import { solveTrain } from './solve-train.ts';
@@ -38,10 +38,10 @@ interface PlacedGroup {
  *
  *   depth of the crown edge below its deck = depthAtTdc + travel
  *   depthAtTdc = deck clearance + barrel offset + master's top height - own top height
- *   Vc = Vc of the nominal master + A (depthAtTdc - deck clearance)
+ *   Vc = Vc of the nominal master + A (depthAtTdc - deck clearance) + own head volume
  *
- * The compression ratio, window angles and the default floor belong to the nominal master: row A's, with no barrel offset
- * and no trim. Every cylinder, that master included, departs from it by its own offset and trim.
+ * The compression ratio, window angles and the default floor belong to the nominal master: row A's, with no barrel offset,
+ * head volume or trim. Every cylinder, that master included, departs from it by its own offset and trim.
  *
  * @returns the geometry, or everything that is wrong with the dimensions, with path, value and what is allowed
  *
@@ -160,12 +160,13 @@ function describe(
   const { rowIndex, cylinderIndex, motion, pinOffset, topPin, bottomPin, design, depthAtTdc } = cylinder;
   const stroke = cylinder.topHeight - cylinder.bottomHeight;
   const sweptVolume = boreArea * stroke;
-  const clearanceVolume = masterClearance + boreArea * (depthAtTdc - engine.cylinder.deckClearance);
+  const clearanceVolume =
+    masterClearance + boreArea * (depthAtTdc - engine.cylinder.deckClearance) + design.headVolume;
   if (!(clearanceVolume > 0)) {
     const least = design.barrelOffset - clearanceVolume / boreArea;
     list.add(
       `train.rows[${rowIndex}].cylinders[${cylinderIndex}].barrelOffset`,
-      `the clearance volume of ${cylinderName(rowIndex, cylinderIndex)} is ${show(clearanceVolume, { symbol: ' cc', size: cc })} ` +
+      `the clearance volume of ${cylinderName(rowIndex, cylinderIndex)} is ${show(clearanceVolume, VOLUME)} ` +
         `with a barrel offset of ${show(design.barrelOffset, LENGTH)}: the volume must be above 0, the offset above ` +
         show(least, LENGTH),
     );

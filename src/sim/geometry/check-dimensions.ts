@@ -1,5 +1,5 @@
 import type { CrankTrain, CylinderDimensions, WindowGroup } from '../engine.ts';
-import { ANGLE, LENGTH, NUMBER, cylinderName, rowName } from './fault-list.ts';
+import { ANGLE, LENGTH, NUMBER, VOLUME, cylinderName, rowName } from './fault-list.ts';
 import type { FaultList } from './fault-list.ts';
 import { clearWidth } from './window-width.ts';
 
@@ -41,9 +41,15 @@ export function checkTrain(train: CrankTrain, list: FaultList): boolean {
       list.number(`${at}.axisAngle`, `the axis angle ${of}`, cylinder.axisAngle, ANGLE);
       if (j !== row.master) {
         list.number(`${at}.knuckleAngle`, `the knuckle-pin angle ${of}`, cylinder.knuckleAngle, ANGLE);
+        if (cylinder.knuckleRadius !== null)
+          list.number(`${at}.knuckleRadius`, `the knuckle-pin radius ${of}`, cylinder.knuckleRadius, LENGTH, {
+            atLeast: 0,
+            ...(train.masterRodLength > 0 ? { below: train.masterRodLength } : {}),
+          });
         list.number(`${at}.rodLength`, `the rod ${of}`, cylinder.rodLength, LENGTH, { above: 0 });
       }
       list.number(`${at}.barrelOffset`, `the barrel offset ${of}`, cylinder.barrelOffset, LENGTH);
+      list.number(`${at}.headVolume`, `the head volume ${of}`, cylinder.headVolume, VOLUME);
       list.number(`${at}.exhaustTrim`, `the exhaust trim ${of}`, cylinder.exhaustTrim, LENGTH);
       list.number(`${at}.transferTrim`, `the transfer trim ${of}`, cylinder.transferTrim, LENGTH);
       list.number(`${at}.sparkAdvance`, `the spark advance ${of}`, cylinder.sparkAdvance, ANGLE);

@@ -1,5 +1,5 @@
 import type { Fault } from '../outcome.ts';
-import { deg, mm } from '../units.ts';
+import { cc, deg, mm } from '../units.ts';
 
 /** A unit to show a value in: its symbol and its size in base SI. */
 export interface ShownUnit {
@@ -7,6 +7,7 @@ export interface ShownUnit {
   readonly size: number;
 }
 export const LENGTH: ShownUnit = { symbol: ' mm', size: mm };
+export const VOLUME: ShownUnit = { symbol: ' cc', size: cc };
 export const ANGLE: ShownUnit = { symbol: '°', size: deg };
 export const NUMBER: ShownUnit = { symbol: '', size: 1 };
 

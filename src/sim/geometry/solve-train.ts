@@ -23,7 +23,7 @@ export function pistonMotion(train: CrankTrain, row: Row, cylinderIndex: number)
     masterRodLength: train.masterRodLength,
     masterAxis: row.cylinders[row.master]!.axisAngle,
     axisAngle: cylinder.axisAngle,
-    knuckleRadius: isMaster ? 0 : train.knuckleRadius,
+    knuckleRadius: isMaster ? 0 : (cylinder.knuckleRadius ?? train.knuckleRadius),
     knuckleAngle: isMaster ? 0 : cylinder.knuckleAngle,
     rodLength: isMaster ? train.masterRodLength : cylinder.rodLength,
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cycloidDisplacement, cycloidRipple } from '../../../src/sim/blower/cycloid-rotors.ts';
-import { helixAttenuation, rootsRipple } from '../../../src/sim/blower/roots-ripple.ts';
+import { helixAttenuation, ripplesTogether, rootsRipple } from '../../../src/sim/blower/roots-ripple.ts';
+import { deg } from '../../../src/sim/units.ts';
 
 /** Mean of f over equal steps of [0, to). */
 function mean(f: (x: number) => number, to: number, steps: number): number {
@@ -62,5 +63,32 @@ describe('helixAttenuation', () => {
       slices,
     );
     expect(averaged).toBeCloseTo(helixAttenuation(2, twist) * (rootsRipple(0.2, 2, 1) - 1), 6);
+  });
+});
+
+describe('ripplesTogether', () => {
+  const delivery = (share: number, phase: number, phi: number, lobes: number) =>
+    rootsRipple(phase + phi, lobes, 0.2 * share);
+
+  it('is the mean of the single ripples at every angle, three blowers of two lobes 17° apart', () => {
+    const blowers = { count: 3, lobes: 2, phase: 0.3, phaseStep: 17 * deg };
+    const { share, phase } = ripplesTogether(blowers);
+    for (const phi of [0, 0.4, 1.3, 2.9]) {
+      const each = [0, 1, 2].map((k) => rootsRipple(0.3 + k * 17 * deg + phi, 2, 0.2));
+      expect(delivery(share, phase, phi, 2)).toBeCloseTo((each[0]! + each[1]! + each[2]!) / 3, 14);
+    }
+  });
+
+  it('vanishes for two blowers half a pulse apart, 90° over the lobes', () => {
+    expect(ripplesTogether({ count: 2, lobes: 3, phase: 0.1, phaseStep: 30 * deg }).share).toBeLessThan(
+      1e-15,
+    );
+  });
+
+  it('is the single ripple where all stand alike', () => {
+    expect(ripplesTogether({ count: 4, lobes: 3, phase: 0.2, phaseStep: 0 })).toEqual({
+      share: 1,
+      phase: 0.2,
+    });
   });
 });

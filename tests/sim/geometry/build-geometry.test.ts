@@ -241,6 +241,39 @@ describe('buildGeometry', () => {
     }
   });
 
+  it('puts 0.5 cc into one head: its clearance volume grows by that and nothing else moves', () => {
+    const row = (headVolume: number) =>
+      evenRow({
+        count: 5,
+        masterRod: 95 * mm,
+        knuckle: 24 * mm,
+        change: (_, j) => (j === 3 ? { headVolume } : {}),
+      });
+    const before = built(engineWith({ rows: [row(0)] })).cylinders;
+    const after = built(engineWith({ rows: [row(0.5 * cc)] })).cylinders;
+    expect(after[3]!.clearanceVolume - before[3]!.clearanceVolume).toBeCloseTo(0.5 * cc, 18);
+    expect(after[3]!.exhaust.opensAfterOwnTdc).toBe(before[3]!.exhaust.opensAfterOwnTdc);
+    expect(after[2]!.clearanceVolume).toBe(before[2]!.clearanceVolume);
+  });
+
+  it('hangs a rod on a knuckle pin of its own radius as on a common one', () => {
+    const own = evenRow({
+      count: 5,
+      masterRod: 95 * mm,
+      knuckle: 24 * mm,
+      change: (_, j) => (j === 2 ? { knuckleRadius: 25 * mm } : {}),
+    });
+    const common = evenRow({
+      count: 5,
+      masterRod: 95 * mm,
+      knuckle: 25 * mm,
+      change: () => ({ rodLength: 71 * mm }),
+    });
+    const one = built(engineWith({ rows: [own] })).cylinders;
+    expect(one[2]!.stroke).toBe(built(engineWith({ rows: [common], knuckle: 25 * mm })).cylinders[2]!.stroke);
+    expect(one[1]!.stroke).not.toBe(one[2]!.stroke);
+  });
+
   it('moves an edge by its trim away from the deck: exhaust by 1 mm opens where a 1 mm lower window does', () => {
     const trimmed = evenRow({
       count: 5,

@@ -21,8 +21,10 @@ export function evenRow(options: RowOptions): Row {
   const plain = (j: number): RowCylinder => ({
     axisAngle: axis(j),
     knuckleAngle: axis(j) - axis(master),
+    knuckleRadius: null,
     rodLength: masterRod - knuckle,
     barrelOffset: 0,
+    headVolume: 0,
     exhaustTrim: 0,
     transferTrim: 0,
     sparkAdvance: 0,

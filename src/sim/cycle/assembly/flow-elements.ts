@@ -1,4 +1,4 @@
-import { helixAttenuation } from '../../blower/roots-ripple.ts';
+import { helixAttenuation, ripplesTogether } from '../../blower/roots-ripple.ts';
 import type { DirectionalCoefficient, Engine } from '../../engine.ts';
 import { throttleArea } from '../../exchange/throttle-area.ts';
 import { AIR } from '../../gas/air.ts';
@@ -95,6 +95,7 @@ function inSeries(throttle: number, restrictor: Engine['intake']['restrictor']):
 function blowerOf({ model, instant, gas, edges }: Parts): DisplacementBlower {
   const { drive, network } = model;
   const { blower } = model.engine;
+  const together = ripplesTogether(blower);
   return new DisplacementBlower(
     network.through.blower,
     {
@@ -103,7 +104,8 @@ function blowerOf({ model, instant, gas, edges }: Parts): DisplacementBlower {
       ratio: drive.ratio,
       rippleDepth: drive.phaseAveraged
         ? 0
-        : blower.rippleDepth * helixAttenuation(blower.lobes, blower.helixAngle),
+        : blower.rippleDepth * helixAttenuation(blower.lobes, blower.helixAngle) * together.share,
+      phase: together.phase,
       casingHeatShare: blower.casingHeatShare,
     },
     instant,

@@ -9,8 +9,10 @@ export interface DisplacementDrive {
   readonly lobes: number;
   /** Rotor speed over crank speed [-]. */
   readonly ratio: number;
-  /** Amplitude of the ripple after the helix has evened it; 0 where its phase is averaged [-]. */
+  /** Amplitude of all blowers' ripple after helix and phases have evened it; 0 where its phase is averaged [-]. */
   readonly rippleDepth: number;
+  /** Rotor angle at crank angle 0 of one blower that ripples as all of them do [rad]. */
+  readonly phase: number;
   /** Share of the fluid work that the casing gives away [-]. */
   readonly casingHeatShare: number;
 }
@@ -51,7 +53,11 @@ export class DisplacementBlower implements FlowElement, Source {
     const volumeRate =
       drive.displacementPerRadian *
       instant.omega *
-      rootsRipple(drive.ratio * (instant.before + instant.theta), drive.lobes, drive.rippleDepth);
+      rootsRipple(
+        drive.phase + drive.ratio * (instant.before + instant.theta),
+        drive.lobes,
+        drive.rippleDepth,
+      );
     const perPressure = volumeRate / (gas.gasConstant[box] * gas.temperature[box]);
     edges.massFlow[edge] = perPressure * gas.pressure[box];
     edges.slopeFrom[edge] = perPressure;
