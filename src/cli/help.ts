@@ -9,7 +9,7 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       strokes, dead centres and port timing of every cylinder
   umbel check FILE [--set path=value …]
       says everything that is wrong with a design file, and what is unusual
-  umbel air FILE [--speed 1000:9000:500] [--throttle 80%] [--humidity 60%] [--set path=value …] [--json]
+  umbel air FILE [--speed 1000:9000:500] [--throttle 80%] [--set path=value …] [--json]
       is the blower big enough, what limits it, does boost stay in; cranking is always among the speeds
   umbel match FILE --target deliveryRatio=1.2 --speed 6000 [--vary blower.driveRatio …] [--throttle 80%] [--json]
       what would close the gap: each thing solved by itself, with its cost, or why it cannot. Targets: deliveryRatio,

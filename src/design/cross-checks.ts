@@ -14,6 +14,7 @@ export interface CrossFault extends Fault {
 /** Every combination that cannot be, at once. What follows from the geometry of rods and windows is not among them. */
 export function crossCheck(design: Design): readonly CrossFault[] {
   return [
+    ...airPressure(design),
     ...windowTops(design),
     ...rows(design),
     ...corrections(design),
@@ -31,6 +32,17 @@ const fault = (path: string, message: string, ...uses: string[]): CrossFault => 
   message,
   uses: [path, ...uses],
 });
+
+function* airPressure({ surroundings }: Design): Generator<CrossFault> {
+  const { pressure_kPa: pressure, altitude_m: altitude } = surroundings;
+  if (pressure === undefined || altitude === undefined) return;
+  yield fault(
+    'surroundings',
+    `the air pressure is given twice: pressure_kPa is ${formatNumber(pressure)} kPa and altitude_m is ${formatNumber(altitude)} m; allowed: one of the two`,
+    'surroundings.pressure_kPa',
+    'surroundings.altitude_m',
+  );
+}
 
 function* windowTops({ windows }: Design): Generator<CrossFault> {
   for (const kind of ['exhaust', 'transfer'] as const) {

@@ -17,6 +17,7 @@ import type {
   WallPatch,
 } from '../sim/engine.ts';
 import type { WindowGroup } from '../sim/engine.ts';
+import { standardAtmosphere } from '../sim/gas/standard-atmosphere.ts';
 import { TURN } from '../sim/units.ts';
 import { cylinderName } from './cylinder-name.ts';
 import { inSi } from './in-si.ts';
@@ -45,7 +46,11 @@ export function toEngine(design: Design): Engine {
       exhaustDischarge: windows.exhaustDischarge,
       transferDischarge: windows.transferDischarge,
     },
-    ambient: { ...surroundings },
+    ambient: {
+      pressure: surroundings.pressure ?? standardAtmosphere(surroundings.altitude ?? 0).pressure,
+      temperature: surroundings.temperature,
+      humidity: surroundings.humidity,
+    },
     intake: {
       throttle: {
         kind: carburettor.kind,

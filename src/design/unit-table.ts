@@ -56,6 +56,7 @@ export const UNITS: readonly Unit[] = [
   unit('length', 'cm', u.cm),
   unit('length', 'in', u.inch, ['inch', 'inches', '"', '″']),
   unit('length', 'm', 1),
+  unit('length', 'ft', u.foot, ['foot', 'feet']),
   unit('area', 'mm²', u.mm2, ['mm2', 'mm^2']),
   unit('area', 'cm²', u.cm2, ['cm2', 'cm^2']),
   unit('area', 'in²', u.in2, ['in2', 'in^2', 'sq in']),
@@ -126,6 +127,7 @@ const as = (symbol: string, shown: string, dimension?: Dimension): Unit => {
 /** The units that a key of a design file may wear: `bore_mm` is in `mm`. A key without one is a plain ratio, count or text. */
 export const UNIT_OF_SUFFIX = {
   mm: bySymbol('mm'),
+  m: bySymbol('m'),
   mm2: bySymbol('mm²'),
   cm2: bySymbol('cm²'),
   cc: bySymbol('cc'),

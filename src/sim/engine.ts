@@ -108,7 +108,7 @@ export interface WindowGroup {
 export interface Ambient {
   readonly pressure: number;
   readonly temperature: number;
-  /** Relative, 0 to 1; the cycle itself breathes dry air [-]. */
+  /** Relative, 0 to 1 [-]. */
   readonly humidity: number;
 }
 

@@ -4,7 +4,8 @@ import { toEngine } from '../../src/design/to-engine.ts';
 import type { Design } from '../../src/design/schema/design.ts';
 import { buildGeometry } from '../../src/sim/geometry/build-geometry.ts';
 import { deg } from '../../src/sim/units.ts';
-import { PRESETS, preset, sound } from './designs.ts';
+import { validate } from '../../src/design/validate.ts';
+import { PRESETS, faultPaths, preset, sound } from './designs.ts';
 
 const changed = (name: string, changes: Record<string, string>) =>
   sound(
@@ -15,6 +16,16 @@ const changed = (name: string, changes: Record<string, string>) =>
   );
 
 describe('toEngine', () => {
+  it('takes the pressure of the standard atmosphere where an altitude is typed, 89.87 kPa at 1000 m, and refuses both', () => {
+    const high = changed('caraway-1', { altitude: '1000 m' });
+    expect(toEngine(high).ambient.pressure / 1e3).toBeCloseTo(89.87, 1);
+    const typed = sound(setValues(high, [{ path: 'surroundings.pressure', text: '95 kPa' }]));
+    expect(typed.surroundings.altitude_m).toBeUndefined();
+    expect(toEngine(typed).ambient.pressure).toBeCloseTo(95e3, 6);
+    const both = { ...typed, surroundings: { ...typed.surroundings, altitude_m: 0 } };
+    expect(faultPaths(validate(both))).toEqual(['surroundings']);
+  });
+
   it('turns every kind of unit into base SI', () => {
     const engine = toEngine(preset('lovage-7'));
     expect(engine.cylinder.bore).toBeCloseTo(0.04, 12);

@@ -3,6 +3,7 @@ import { formatNumber } from '../../design/format-quantity.ts';
 import { readPath } from '../../design/path.ts';
 import { fromSi, splitKey } from '../../design/unit-table.ts';
 import { readCylinderName } from '../../design/cylinder-name.ts';
+import { standardHeight } from '../../sim/gas/standard-atmosphere.ts';
 import type { Bench } from '../presets.ts';
 
 /** What holds where a field is left out, as a number in the field's unit; empty where that cannot be said. */
@@ -55,6 +56,10 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
       return engine.blower.gears.length > 0 ? engine.blower.gearPitchDiameter : null;
     case 'blower.shaft_mm':
       return engine.blower.shaftDiameter;
+    case 'surroundings.pressure_kPa':
+      return engine.ambient.pressure;
+    case 'surroundings.altitude_m':
+      return standardHeight(engine.ambient.pressure);
     case 'blower.displacement_cc':
       return engine.blower.displacement;
     case 'blower.centreDistance_mm':

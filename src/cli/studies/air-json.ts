@@ -4,8 +4,8 @@ import type { AirStudy } from '../../sim/study/air/air-study.ts';
 import { bar, inHg, psi, rpm } from '../../sim/units.ts';
 
 /** The air study as one object; every number with a dimension carries it in its key. */
-export function airJson(design: string, model: Model, study: AirStudy, humidity: number) {
-  const { pressure, temperature } = model.engine.ambient;
+export function airJson(design: string, model: Model, study: AirStudy) {
+  const { pressure, temperature, humidity } = model.engine.ambient;
   const correction = powerCorrection(pressure, temperature, humidity);
   const { least } = study;
   return {

@@ -28,7 +28,7 @@ const fixed = (value: number, digits: number): string => value.toFixed(digits).r
 const share = (value: number): string => `${fixed(value / percent, 1)} %`;
 
 /** The sentence, the table, and what a builder must know of tract and plenum. */
-export function airReport(design: Design, model: Model, study: AirStudy, humidity: number): string {
+export function airReport(design: Design, model: Model, study: AirStudy): string {
   const shown = nearest(study, model.engine.wanted.speed);
   return [
     study.sentence,
@@ -37,7 +37,7 @@ export function airReport(design: Design, model: Model, study: AirStudy, humidit
     airTable(study),
     ...(shown ? ['', ...kept(model, shown), '', ...tract(model, shown)] : []),
     '',
-    corrected(model, humidity, shown),
+    corrected(model, shown),
     ...remarks(design)
       .filter(({ path }) => /^blower\.gears\[\d+\]$/.test(path))
       .map(({ path, message }) => `caution: ${path}: ${message}`),
@@ -115,8 +115,9 @@ function tract(model: Model, point: SolvedPoint): string[] {
   ];
 }
 
-function corrected({ engine }: Model, humidity: number, point: SolvedPoint | null): string {
-  const factor = powerCorrection(engine.ambient.pressure, engine.ambient.temperature, humidity);
+function corrected({ engine }: Model, point: SolvedPoint | null): string {
+  const { pressure, temperature, humidity } = engine.ambient;
+  const factor = powerCorrection(pressure, temperature, humidity);
   const [low, high] = CORRECTION_RANGE;
   const beyond = factor < low || factor > high ? `, outside the ${low} to ${high} that the code allows` : '';
   const power = point

@@ -1,5 +1,6 @@
 import { findRoot } from '../numerics/find-root.ts';
 import { AIR } from './air.ts';
+import type { Constituent } from './constituent.ts';
 import { molarMassOf } from './constituent.ts';
 import type { Fuel } from './fuel.ts';
 import { liquidEnthalpy } from './fuel.ts';
@@ -35,6 +36,7 @@ const COLDEST = 150;
  * @param airTemperature - before mixing [K]
  * @param pressure       - of the mixture [Pa]
  * @param wantedShare    - share of the fuel that would evaporate if saturation allowed, 0..1 [-]
+ * @param air            - as it is breathed
  *
  * Valid: air above 150 K plus the cooling. The share is an input because time, droplet size and wall films limit it before
  * equilibrium does. Numerics: the left side rises with T, so the root is single; it is bracketed from 150 K to the air's temperature.
@@ -46,21 +48,22 @@ export function evaporateInto(
   airTemperature: number,
   pressure: number,
   wantedShare: number,
+  air: Constituent = AIR,
 ): Evaporation {
   const volatileShare = 1 - fuel.involatileShare;
   const unsaturatedLimit = Math.min(wantedShare, volatileShare);
-  const airMoles = airFuelRatio / molarMassOf(AIR);
+  const airMoles = airFuelRatio / molarMassOf(air);
   const saturationLimit = (T: number) => {
     const psat = saturationPressure(fuel.saturation, T);
     if (psat >= pressure) return volatileShare;
     return ((psat / (pressure - psat)) * airMoles * volatileShare) / fuel.volatileMoles;
   };
   const shareAt = (T: number) => Math.min(unsaturatedLimit, saturationLimit(T));
-  const before = airFuelRatio * enthalpy(AIR, airTemperature) + liquidEnthalpy(fuel, airTemperature);
+  const before = airFuelRatio * enthalpy(air, airTemperature) + liquidEnthalpy(fuel, airTemperature);
   const excess = (T: number) => {
     const e = shareAt(T);
     const after =
-      airFuelRatio * enthalpy(AIR, T) + e * enthalpy(fuel.vapour, T) + (1 - e) * liquidEnthalpy(fuel, T);
+      airFuelRatio * enthalpy(air, T) + e * enthalpy(fuel.vapour, T) + (1 - e) * liquidEnthalpy(fuel, T);
     return after - before;
   };
   const temperature = unsaturatedLimit > 0 ? findRoot(excess, COLDEST, airTemperature) : airTemperature;

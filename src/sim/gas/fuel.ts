@@ -58,7 +58,7 @@ export const burnedEnthalpy = (atoms: Elements): number =>
 export const vapourHeatingValue = (atoms: Elements, vapour: Constituent): number =>
   enthalpy(vapour, THERMOCHEMICAL_TEMPERATURE) - burnedEnthalpy(atoms) / molarMassOfAtoms(atoms);
 
-/** Mass of air that burns one mass of fuel completely [-]. */
+/** Mass of dry air that burns one mass of fuel completely [-]. */
 export const stoichiometricAirFuelRatio = (fuel: Fuel): number =>
   ((oxygenDemand(fuel.atoms) / AIR_MOLE_FRACTIONS.O2) * molarMassOf(AIR)) / fuel.molarMass;
 

@@ -1,7 +1,7 @@
 import type { Ambient, Charge } from '../engine.ts';
 import type { Fault, Outcome } from '../outcome.ts';
 import { failure, success } from '../outcome.ts';
-import { AIR } from './air.ts';
+import { AIR_MOLE_FRACTIONS } from './air.ts';
 import { withOil } from './blend.ts';
 import type { Constituent } from './constituent.ts';
 import type { Evaporation } from './evaporation.ts';
@@ -9,8 +9,9 @@ import { evaporateInto } from './evaporation.ts';
 import type { Fuel } from './fuel.ts';
 import { molarEnthalpy, stoichiometricAirFuelRatio } from './fuel.ts';
 import { FUELS } from './fuels.ts';
+import { breathedAir } from './moist-air.ts';
 import type { ProductMoles } from './products.ts';
-import { productMoles, productsConstituent, sootLimit } from './products.ts';
+import { oxygenDemand, productMoles, productsConstituent, sootLimit } from './products.ts';
 import { SPECIES, speciesConstituent } from './species.ts';
 
 const [CO, CO2, H2, H2O, O2] = [SPECIES.CO, SPECIES.CO2, SPECIES.H2, SPECIES.H2O, SPECIES.O2].map(
@@ -30,7 +31,9 @@ export interface DesignMixture {
   readonly fuel: Fuel;
   /** Of the products [mol per mole of fuel]. */
   readonly products: ProductMoles;
-  /** Air over fuel by mass [-]. */
+  /** Share of dry air in the air constituent, which is air as it is breathed [-]. */
+  readonly dryShare: number;
+  /** Air over fuel by mass, the air's water vapour counted with it [-]; lambda is the same for dry air and for moist. */
   readonly stoichiometricAirFuelRatio: number;
   readonly airFuelRatio: number;
   /** Lower heating value of the liquid [J/kg of fuel]. */
@@ -68,17 +71,20 @@ export function designMixture(charge: Charge, ambient: Ambient): Outcome<DesignM
     return failure(faults);
   }
 
-  const stoichiometric = stoichiometricAirFuelRatio(fuel);
+  const { gas: air, waterPerAir, dryShare } = breathedAir(ambient);
+  const stoichiometric = stoichiometricAirFuelRatio(fuel) / dryShare;
   const airFuelRatio = charge.lambda * stoichiometric;
-  const products = productMoles(fuel.atoms, charge.lambda);
+  const water = (waterPerAir * charge.lambda * oxygenDemand(fuel.atoms)) / AIR_MOLE_FRACTIONS.O2;
+  const products = productMoles(fuel.atoms, charge.lambda, water);
   return success({
     constituents: [
-      AIR,
+      air,
       fuel.vapour,
       productsConstituent(`products of ${fuel.name}, lambda ${charge.lambda}`, products),
     ],
     fuel,
     products,
+    dryShare,
     stoichiometricAirFuelRatio: stoichiometric,
     airFuelRatio,
     heatingValue: fuel.lowerHeatingValue,
@@ -89,6 +95,7 @@ export function designMixture(charge: Charge, ambient: Ambient): Outcome<DesignM
       ambient.temperature,
       ambient.pressure,
       charge.evaporatedShare,
+      air,
     ),
   });
 }

@@ -233,7 +233,7 @@ describe('runStudy', () => {
   it.each([
     ['air', 'no design file or preset is given'],
     ['air caraway-1 --speed 5000', 'give from:to:step'],
-    ['air caraway-1 --humidity 120%', '--humidity: is 1.2; allowed 0 to 1'],
+    ['air caraway-1 --set surroundings.humidity=120%', 'humidity'],
     ['air caraway-1 more', 'too much is given: more'],
     ['match caraway-1 --speed 5000', '--target: missing'],
     ['match caraway-1 --speed 5000 --target power=3', '--target: is “power=3”; give deliveryRatio'],

@@ -7,10 +7,11 @@ import { designMixture } from '../../../src/sim/gas/mixture.ts';
 import { enthalpy } from '../../../src/sim/gas/polynomial.ts';
 
 const ambient = { pressure: 101_325, temperature: 293.15, humidity: 0 };
+const tropics = { pressure: 100_000, temperature: 308.15, humidity: 0.8 };
 const petrolCharge: Charge = { fuel: 'petrol', lambda: 0.9, oilShare: 0.02, evaporatedShare: 0.5 };
 
-function solved(changes: Partial<Charge>): DesignMixture {
-  const outcome = designMixture({ ...petrolCharge, ...changes }, ambient);
+function solved(changes: Partial<Charge>, air = ambient): DesignMixture {
+  const outcome = designMixture({ ...petrolCharge, ...changes }, air);
   if (!outcome.ok) throw new Error(outcome.faults.map((f) => f.message).join('; '));
   return outcome.value;
 }
@@ -23,11 +24,12 @@ const cases: Partial<Charge>[] = [
   { fuel: 'ethanol', lambda: 1.1 },
   { fuel: 'isooctane', oilShare: 0 },
 ];
+const inBothAirs = cases.flatMap((change) => [ambient, tropics].map((air) => [change, air] as const));
 
 describe('designMixture', () => {
-  it('conserves every element when air and fuel vapour become products, rich and lean', () => {
-    for (const change of cases) {
-      const { constituents, airFuelRatio } = solved(change);
+  it('conserves every element when air and fuel vapour become products, rich and lean, in dry air and in moist', () => {
+    for (const [change, surroundings] of inBothAirs) {
+      const { constituents, airFuelRatio } = solved(change, surroundings);
       const [air, fuel, products] = constituents;
       for (const element of ELEMENTS) {
         const before = airFuelRatio * air.elements[element] + fuel.elements[element];
@@ -37,9 +39,9 @@ describe('designMixture', () => {
     }
   });
 
-  it('releases the heating value less what the CO and H2 keep, at 298.15 K to 1e-9', () => {
-    for (const change of cases) {
-      const { constituents, fuel, airFuelRatio, heatingValue, unburnedEnergy } = solved(change);
+  it('releases the heating value less what the CO and H2 keep, at 298.15 K to 1e-9, water or not', () => {
+    for (const [change, surroundings] of inBothAirs) {
+      const { constituents, fuel, airFuelRatio, heatingValue, unburnedEnergy } = solved(change, surroundings);
       const [air, , products] = constituents;
       const released =
         airFuelRatio * enthalpy(air, 298.15) +
@@ -59,6 +61,13 @@ describe('designMixture', () => {
   it('puts lambda times the stoichiometric ratio of air to each kilogram of fuel', () => {
     const { airFuelRatio, stoichiometricAirFuelRatio } = solved({ lambda: 0.85 });
     expect(airFuelRatio).toBeCloseTo(0.85 * stoichiometricAirFuelRatio, 12);
+  });
+
+  it('counts λ by dry air: 14.6 kg of it burn a kilogram of petrol, whatever water it brings along', () => {
+    const moist = solved({ lambda: 1, oilShare: 0 }, tropics);
+    const dry = solved({ lambda: 1, oilShare: 0 });
+    expect(moist.airFuelRatio * moist.dryShare).toBeCloseTo(dry.airFuelRatio, 10);
+    expect(moist.dryShare).toBeLessThan(0.98);
   });
 
   it('names every wrong field with its value and what is allowed', () => {

@@ -27,13 +27,14 @@ describe('productMoles', () => {
         fc.double({ min: 0, max: 1, noNaN: true }),
         fc.double({ min: 0.001, max: 3, noNaN: true }),
         fc.double({ min: 3, max: 4, noNaN: true }),
-        (C, ratio, oxygenShare, above, K) => {
+        fc.double({ min: 0, max: 5, noNaN: true }),
+        (C, ratio, oxygenShare, above, K, water) => {
           const fuel = elements({ C, H: ratio * C, O: oxygenShare * C });
           const lambda = Math.max(0, sootLimit(fuel)) + above;
-          const n = productMoles(fuel, lambda, K);
-          const oxygen = 2 * lambda * oxygenDemand(fuel) + fuel.O;
+          const n = productMoles(fuel, lambda, water, K);
+          const oxygen = 2 * lambda * oxygenDemand(fuel) + fuel.O + water;
           expect(n.CO2 + n.CO).toBeCloseTo(C, 9);
-          expect(2 * n.H2O + 2 * n.H2).toBeCloseTo(fuel.H, 9);
+          expect(2 * n.H2O + 2 * n.H2).toBeCloseTo(fuel.H + 2 * water, 9);
           expect(2 * n.CO2 + n.H2O + n.CO + 2 * n.O2).toBeCloseTo(oxygen, 9);
           for (const amount of Object.values(n)) expect(amount).toBeGreaterThanOrEqual(-1e-12);
           if (lambda < 1) expect((n.H2O * n.CO) / (n.CO2 * n.H2) / K).toBeCloseTo(1, 8);
@@ -50,7 +51,7 @@ describe('productMoles', () => {
   });
 
   it('needs no special case at a water-gas constant of 1', () => {
-    const n = productMoles(SPECIES.isooctane.atoms, 0.8, 1);
+    const n = productMoles(SPECIES.isooctane.atoms, 0.8, 0, 1);
     expect((n.H2O * n.CO) / (n.CO2 * n.H2)).toBeCloseTo(1, 12);
   });
 });

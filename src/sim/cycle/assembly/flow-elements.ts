@@ -1,9 +1,8 @@
 import { helixAttenuation, ripplesTogether } from '../../blower/roots-ripple.ts';
 import type { DirectionalCoefficient, Engine } from '../../engine.ts';
 import { throttleArea } from '../../exchange/throttle-area.ts';
-import { AIR } from '../../gas/air.ts';
 import { liquidEnthalpy } from '../../gas/fuel.ts';
-import { chargeFractions } from '../../gas/mixture.ts';
+import { AIR_INDEX, chargeFractions } from '../../gas/mixture.ts';
 import { enthalpy } from '../../gas/polynomial.ts';
 import { TURN } from '../../units.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
@@ -78,7 +77,7 @@ function supplied({ engine, mixture }: Model): CarburettorMixture {
     fractions: chargeFractions(mixture),
     fuelPerAir: 1 / airFuelRatio,
     enthalpy:
-      (airFuelRatio * enthalpy(AIR, temperature) +
+      (airFuelRatio * enthalpy(mixture.constituents[AIR_INDEX], temperature) +
         liquidEnthalpy(fuel, temperature) +
         evaporation.heatFromWalls) /
       (1 + airFuelRatio),

@@ -1,5 +1,5 @@
 import type { Model } from '../../cycle/model.ts';
-import { AIR } from '../../gas/air.ts';
+import { breathedAir } from '../../gas/moist-air.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import { TURN } from '../../units.ts';
 
@@ -37,7 +37,7 @@ export function referenceAirFlow(
   speed: number,
 ): number {
   const { pressure, temperature } = engine.ambient;
-  const density = pressure / (AIR.gasConstant * temperature);
+  const density = pressure / (breathedAir(engine.ambient).gas.gasConstant * temperature);
   return (density * geometry.sweptVolume * speed) / TURN;
 }
 

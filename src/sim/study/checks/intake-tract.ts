@@ -1,6 +1,6 @@
 import type { Model } from '../../cycle/model.ts';
 import { throttleArea } from '../../exchange/throttle-area.ts';
-import { AIR } from '../../gas/air.ts';
+import { AIR_INDEX } from '../../gas/mixture.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import { throatSpeed } from './jet.ts';
 
@@ -29,9 +29,9 @@ export interface IntakeTract {
  * Source: isentropic expansion from rest.
  */
 export function intakeTract(model: Model, point: SolvedPoint): IntakeTract {
-  const { engine } = model;
+  const { engine, set } = model;
   const { ambient, intake } = engine;
-  const density = ambient.pressure / (AIR.gasConstant * ambient.temperature);
+  const density = ambient.pressure / (set.gasConstants[AIR_INDEX]! * ambient.temperature);
   const boreArea = (Math.PI / 4) * intake.throttle.bore ** 2;
   const depression = ambient.pressure - point.inletBox.meanPressure;
   return {

@@ -1,43 +1,11 @@
 import { AIR } from '../../gas/air.ts';
-import { SPECIES, speciesConstituent } from '../../gas/species.ts';
-import { atm, mbar } from '../../units.ts';
-
-/**
- * The standard atmosphere at a height.
- *
- *   T = 288.15 - 0.0065 h,   p = 101325 (T / 288.15)^5.25588
- *
- * @param height - h above sea level, -2000 to 11 000 [m]
- * @returns pressure [Pa], temperature [K]
- *
- * Source: ISO 2533:1975.
- */
-export function standardAtmosphere(height: number): { pressure: number; temperature: number } {
-  const temperature = 288.15 - 0.0065 * height;
-  return { temperature, pressure: atm * (temperature / 288.15) ** 5.25588 };
-}
-
-/**
- * Pressure of water vapour in air [Pa].
- *
- *   p_w = phi 611.2 exp(17.62 t / (243.12 + t))       t [degrees Celsius]
- *
- * @param humidity    - phi, relative, 0 to 1 [-]
- * @param temperature - [K]
- *
- * Valid: -45 to 60 degrees Celsius, within 0.6 %. Source: Magnus form of Sonntag, Z. Meteorol. 70, 1990.
- */
-export function vapourPressure(humidity: number, temperature: number): number {
-  const t = temperature - 273.15;
-  return humidity * 611.2 * Math.exp((17.62 * t) / (243.12 + t));
-}
-
-const STEAM_GAS_CONSTANT = speciesConstituent(SPECIES.H2O).gasConstant;
+import { breathedAir, vapourPressure } from '../../gas/moist-air.ts';
+import { mbar } from '../../units.ts';
 
 /**
  * Density of air, and of the dry air in it [kg/m^3].
  *
- *   rho_dry = (p - p_w) / (R_air T),   rho = rho_dry + p_w / (R_steam T)
+ *   rho_dry = (p - p_w) / (R_air T),   rho = p / (R T)         R of the moist air
  *
  * Valid: ideal gases. Source: Dalton's law.
  */
@@ -46,9 +14,9 @@ export function airDensity(
   temperature: number,
   humidity: number,
 ): { readonly whole: number; readonly dry: number } {
-  const steam = vapourPressure(humidity, temperature);
-  const dry = (pressure - steam) / (AIR.gasConstant * temperature);
-  return { dry, whole: dry + steam / (STEAM_GAS_CONSTANT * temperature) };
+  const { gas } = breathedAir({ pressure, temperature, humidity });
+  const dry = (pressure - vapourPressure(humidity, temperature)) / (AIR.gasConstant * temperature);
+  return { dry, whole: pressure / (gas.gasConstant * temperature) };
 }
 
 /**

@@ -9,8 +9,6 @@ import { finishStudy } from '../../../../src/sim/study/study-step.ts';
 import {
   airDensity,
   powerCorrection,
-  standardAtmosphere,
-  vapourPressure,
 } from '../../../../src/sim/study/checks/standard-air.ts';
 import { atm, bar, cc, mm2, rpm } from '../../../../src/sim/units.ts';
 import { sound } from '../../../design/designs.ts';
@@ -120,22 +118,6 @@ describe('backfire', () => {
     expect(
       backfire(modelOf(changed(engine, { plenum: { relief: null } })), cycle).relievedPressure,
     ).toBeNull();
-  });
-});
-
-describe('standardAtmosphere', () => {
-  it('has 89.87 kPa and 281.65 K at 1000 m, 79.50 kPa at 2000 m (ISO 2533)', () => {
-    const low = standardAtmosphere(1000);
-    expect(low.pressure / 1e3).toBeCloseTo(89.87, 1);
-    expect(low.temperature).toBeCloseTo(281.65, 9);
-    expect(standardAtmosphere(2000).pressure / 1e3).toBeCloseTo(79.5, 1);
-  });
-});
-
-describe('vapourPressure', () => {
-  it('is 2.339 kPa saturated at 20 °C and half of that at half humidity, within 0.5 %', () => {
-    expect(vapourPressure(1, 293.15) / 2339).toBeCloseTo(1, 2);
-    expect(vapourPressure(0.5, 293.15)).toBeCloseTo(vapourPressure(1, 293.15) / 2, 9);
   });
 });
 
