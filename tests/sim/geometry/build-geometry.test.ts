@@ -5,6 +5,7 @@ import { buildGeometry } from '../../../src/sim/geometry/build-geometry.ts';
 import type { CylinderGeometry, GeometryInput } from '../../../src/sim/geometry/build-geometry.ts';
 import { TURN, cc, deg, mm, mm2 } from '../../../src/sim/units.ts';
 import { plausibleRow } from './plausible-row.ts';
+import { referenceFive } from './reference-five.ts';
 import { built, engineWith, evenRow, referenceRows, windowGroup } from './workshop.ts';
 import { uniform } from './uniform.ts';
 
@@ -16,25 +17,8 @@ const crownDepth = (cylinder: CylinderGeometry, crank: number): number => {
   return cylinder.depthAtTdc + highest - cylinder.motion.height;
 };
 
-/** The independent five-cylinder check: decks lowered so that each crown reaches its own deck at its own top dead centre. */
-function referenceEngine(): GeometryInput {
-  const options = {
-    crankRadius: 20 * mm,
-    masterRod: 90 * mm,
-    knuckle: 20 * mm,
-    exhaust: [windowGroup(top(24))],
-    transfer: [windowGroup(top(30))],
-  };
-  const atOneHeight = built({ ...engineWith({ ...options, ...row(() => 0) }) });
-  return engineWith({ ...options, ...row((j) => -atOneHeight.cylinders[j]!.depthAtTdc) });
-  function row(offset: (j: number) => number) {
-    const change = (_: unknown, j: number) => ({ barrelOffset: offset(j) });
-    return { rows: [evenRow({ count: 5, masterRod: 90 * mm, knuckle: 20 * mm, change })] };
-  }
-}
-
 describe('buildGeometry', () => {
-  const reference = built(referenceEngine());
+  const reference = built(referenceFive());
   it.each(referenceRows('articulated-a.csv').map((row) => [row[0]!, row] as const))(
     'agrees with the reference for cylinder index %i: angles to 1e-3°, stroke to 1e-6 mm',
     (index, [, tdc, bdc, stroke, exhaustOpens, exhaustCloses, transferOpens, transferCloses]) => {

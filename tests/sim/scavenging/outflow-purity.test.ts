@@ -1,28 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Scavenging } from '../../../src/sim/engine.ts';
 import { OutflowPurity } from '../../../src/sim/scavenging/outflow-purity.ts';
+import { purityAfter } from '../../helpers/scavenge.ts';
 
 type Law = Scavenging['law'];
-
-/**
- * A cylinder of constant volume, pressure and temperature: what enters is fresh, as much leaves.
- *
- *   d chi / d SR = 1 - beta(chi),  by classical Runge-Kutta
- */
-function purityAfter(scavengeRatio: number, law: Law, smoothing: number, steps = 20_000): number {
-  const purity = new OutflowPurity({ law, smoothing });
-  const slope = (chi: number) => 1 - purity.evaluate(chi);
-  const h = scavengeRatio / steps;
-  let chi = 0;
-  for (let i = 0; i < steps; i++) {
-    const k1 = slope(chi);
-    const k2 = slope(chi + (h / 2) * k1);
-    const k3 = slope(chi + (h / 2) * k2);
-    const k4 = slope(chi + h * k3);
-    chi += (h / 6) * (k1 + 2 * k2 + 2 * k3 + k4);
-  }
-  return chi;
-}
 
 const mixing: Law = { kind: 'perfect mixing' };
 const displacement: Law = { kind: 'perfect displacement' };
