@@ -33,6 +33,8 @@ export const speedText = (speed: number): string => `${whole(speed / rpm)}\u00a0
 
 /** A share in percent with two significant figures, so that a small one never reads as nothing. */
 export const shareText = (share: number): string => {
+  // What is left of a difference of equals is no figure.
+  if (Math.abs(share) < 1e-12) return `0\u202f%`;
   const text = figure(100 * share, 2);
   return `${Number.isFinite(share) && Math.abs(share) >= 0.995 ? figure(100 * share, 3) : text}\u202f%`;
 };

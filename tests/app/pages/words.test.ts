@@ -12,6 +12,10 @@ describe('shareText', () => {
     ]);
   });
 
+  it('reads what round-off leaves as nothing', () => {
+    expect([3e-18, -1e-15, 0].map(shareText)).toEqual(Array(3).fill('0\u202f%'));
+  });
+
   it('reads as missing for NaN', () => {
     expect(shareText(NaN)).toBe('–\u202f%');
   });
