@@ -11,8 +11,8 @@ const CLOSE = 1e-3;
 export type PeriodEnd =
   { readonly ok: true; readonly largestError: number } | { readonly ok: false; readonly reason: string };
 
-/** Called at every point of the mesh with the gas unpacked there. */
-export type Observer = (theta: number) => void;
+/** Called at every point of the mesh with the gas unpacked there; `y` is state and records so far, valid during the call. */
+export type Observer = (theta: number, y: Float64Array) => void;
 
 /**
  * Steps the network over one period, in one of two ways.
@@ -73,7 +73,7 @@ export class Period {
     let largestError = 0;
     stepper.theta = theta;
     if (!stepper.begin(this.state, record)) return system.failure(theta);
-    observe?.(theta);
+    observe?.(theta, this.state);
     for (const knot of this.knots) {
       while (theta < knot.angle) {
         const left = knot.angle - theta;
@@ -92,7 +92,7 @@ export class Period {
           this.taken++;
           // A step cut short by a knot says little about the next one.
           span = Math.min(longest, tried < span ? Math.max(span, tried * grow) : tried * grow);
-          if (theta < knot.angle) observe?.(theta);
+          if (theta < knot.angle) observe?.(theta, this.state);
         } else {
           this.refused++;
           span = error <= tolerance ? tried / 4 : tried * Math.min(grow, 0.8);
@@ -102,7 +102,7 @@ export class Period {
         }
       }
       system.actOn(knot.events);
-      observe?.(theta);
+      observe?.(theta, this.state);
     }
     this.mesh = Float64Array.from(angles);
     y.set(this.state.subarray(0, y.length));
@@ -123,7 +123,7 @@ export class Period {
     let k = 0;
     stepper.theta = 0;
     if (!stepper.begin(this.state, record)) return system.failure(0);
-    observe?.(0);
+    observe?.(0, this.state);
     for (let i = 1; i < mesh.length; i++) {
       const begin = mesh[i - 1];
       const part = (mesh[i] - begin) / parts;
@@ -138,10 +138,10 @@ export class Period {
         if (record) largestError = Math.max(largestError, stepper.error);
         [this.state, this.next] = [this.next, this.state];
         this.taken++;
-        if (p < parts) observe?.(reached);
+        if (p < parts) observe?.(reached, this.state);
       }
       if (k < knots.length && mesh[i] === knots[k].angle) system.actOn(knots[k++].events);
-      observe?.(mesh[i]);
+      observe?.(mesh[i], this.state);
     }
     y.set(this.state.subarray(0, y.length));
     return { ok: true, largestError };

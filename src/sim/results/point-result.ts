@@ -165,6 +165,9 @@ export interface Traces {
   /** Gas torque of all cylinders at the crank, and the blowers' demand there [N m]. */
   readonly gasTorque: Float64Array;
   readonly blowerTorque: Float64Array;
+  /** What these add up to since the period began: of the gas on all pistons, of the blowers on the gas [J]. */
+  readonly gasWork: Float64Array;
+  readonly blowerWork: Float64Array;
 }
 
 export interface GasTrace {

@@ -15,7 +15,10 @@ interface NodeColumns {
  *   gas torque    = sum over cylinders of (p - p_ambient) dV/dtheta
  *   blower torque = (fluid torque / eta_mech + count * drag * ratio) / eta_gears        both at the crank [N m]
  *
- * Gas torque takes ambient pressure under the pistons; inertia is in neither.
+ *   gas work      = sum over cylinders of integral (p - p_ambient) dV      since the period began, by the step's own rule [J]
+ *   blower work   = integral of the fluid work, gears and losses apart
+ *
+ * Ambient pressure stands under the pistons; inertia is in none of them.
  */
 export class Recorder {
   private count = 0;
@@ -30,6 +33,8 @@ export class Recorder {
   private readonly slipFlow: Float64Array;
   private readonly gasTorque: Float64Array;
   private readonly blowerTorque: Float64Array;
+  private readonly gasWork: Float64Array;
+  private readonly blowerWork: Float64Array;
 
   /** @param capacity - points at the most */
   constructor(
@@ -56,10 +61,12 @@ export class Recorder {
     this.slipFlow = column();
     this.gasTorque = column();
     this.blowerTorque = column();
+    this.gasWork = column();
+    this.blowerWork = column();
   }
 
-  /** Takes down the present instant; to be handed to a Period as its observer. */
-  readonly note = (theta: number): void => {
+  /** Takes down the present instant; to be handed to a Period that records, as its observer. */
+  readonly note = (theta: number, y: Float64Array): void => {
     const { system } = this;
     const { gas, edges, pistons, model } = system;
     const { through, at } = model.network;
@@ -73,6 +80,7 @@ export class Recorder {
       purity[i] = system.purity(node);
     }
     let torque = 0;
+    let work = 0;
     for (let j = 0; j < at.cylinders.length; j++) {
       const node = at.cylinders[j];
       this.volume[j][i] = gas.volume[node];
@@ -81,10 +89,13 @@ export class Recorder {
       this.transferFlow[j][i] = edges.massFlow[through.transfers[j]];
       this.exhaustFlow[j][i] = edges.massFlow[through.exhausts[j]];
       torque += (gas.pressure[node] - ambient.pressure) * (gas.volumeRate[node] / system.omega);
+      work += y[system.pistonWork.recordAt + j] - ambient.pressure * (gas.volume[node] - this.volume[j][0]);
     }
     this.blowerFlow[i] = edges.massFlow[through.blower];
     this.slipFlow[i] = edges.massFlow[through.slip];
     this.gasTorque[i] = torque;
+    this.gasWork[i] = work;
+    this.blowerWork[i] = y[system.blower.recordAt];
     const rotorTorque =
       system.blower.fluidTorque / blower.mechanicalEfficiency + blower.count * blower.dragTorque * ratio;
     this.blowerTorque[i] = rotorTorque / efficiency;
@@ -115,6 +126,8 @@ export class Recorder {
       slipFlow: cut(this.slipFlow),
       gasTorque: cut(this.gasTorque),
       blowerTorque: cut(this.blowerTorque),
+      gasWork: cut(this.gasWork),
+      blowerWork: cut(this.blowerWork),
     };
   }
 }
