@@ -14,6 +14,7 @@ import type {
   Row,
   RowCylinder,
   Scavenging,
+  Throat,
   WallPatch,
 } from '../sim/engine.ts';
 import type { WindowGroup } from '../sim/engine.ts';
@@ -60,10 +61,9 @@ export function toEngine(design: Design): Engine {
         leakShare: carburettor.leakShare,
         dischargeCoefficient: carburettor.discharge,
       },
-      restrictor: fuel.restrictor && {
-        bore: fuel.restrictor.bore,
-        dischargeCoefficient: fuel.restrictor.discharge,
-      },
+      restrictor: throat(fuel.restrictor),
+      venturi: throat(fuel.venturi),
+      arrester: fuel.arrester,
       boxVolume: inletBox.volume,
       boxWall: wall(inletBox),
     },
@@ -280,6 +280,10 @@ function collector(si: Si['exhaust']['collectors'][number]): Collector {
     outletDischarge: si.outletDischarge,
     wall: wall(si),
   };
+}
+
+function throat(si: Si['fuel']['restrictor']): Throat | null {
+  return si && { bore: si.bore, dischargeCoefficient: si.discharge, recovered: si.recovered };
 }
 
 /** Wall of a volume; where no area is given, that of a duct with this volume and hydraulic diameter, 4 V / d. */

@@ -134,11 +134,22 @@ export interface Intake {
     readonly leakShare: number;
     readonly dischargeCoefficient: number;
   };
-  /** Fixed restrictor ahead of the throttle, or null. */
-  readonly restrictor: { readonly bore: number; readonly dischargeCoefficient: number } | null;
+  /** Fixed restrictor ahead of all else, and fixed venturi ahead of the throttle; null for none. */
+  readonly restrictor: Throat | null;
+  readonly venturi: Throat | null;
+  /** Flame arrester behind the throttle: pressure loss is K rho w^2 / 2, w over the whole of its area [m^2]; or null. */
+  readonly arrester: { readonly area: number; readonly lossFactor: number } | null;
   /** Gas between throttle and blower. */
   readonly boxVolume: number;
   readonly boxWall: WallPatch;
+}
+
+/** A fixed round throat in the intake. */
+export interface Throat {
+  readonly bore: number;
+  readonly dischargeCoefficient: number;
+  /** Share of the pressure drop to the throat that its diffuser wins back [-]. */
+  readonly recovered: number;
 }
 
 export interface GearStage {

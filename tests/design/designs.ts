@@ -1,5 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { HOLDERS } from '../../src/design/fields.ts';
+import { readPath, valueAt } from '../../src/design/path.ts';
 import { readDesign } from '../../src/design/read-design.ts';
 import type { Design } from '../../src/design/schema/design.ts';
 import type { Outcome } from '../../src/sim/outcome.ts';
@@ -19,3 +21,11 @@ export const preset = (name: string): Design => sound(readDesign(presetText(`${n
 /** Paths of what is wrong, in the order of the alphabet. */
 export const faultPaths = (outcome: Outcome<unknown>): string[] =>
   outcome.ok ? [] : outcome.faults.map(({ path }) => path).sort();
+
+/** The groups that Lovage 7 does without, as their schema allows. */
+export const LEFT_OFF = HOLDERS.filter(
+  ({ nullable, path }) => nullable && valueAt(preset('lovage-7'), readPath(path)!) === null,
+).map(({ path }) => path);
+
+/** Whether a field belongs to one of them. */
+export const isLeftOff = (path: string): boolean => LEFT_OFF.some((group) => path.startsWith(`${group}.`));

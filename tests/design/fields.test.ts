@@ -69,6 +69,8 @@ describe('HOLDERS', () => {
     expect(HOLDERS.filter(({ nullable }) => nullable).map(({ path }) => path)).toEqual([
       'plenum.relief',
       'fuel.restrictor',
+      'fuel.venturi',
+      'fuel.arrester',
     ]);
     expect(HOLDERS.filter(({ keyedBy }) => keyedBy !== null).map(({ path }) => path)).toEqual([
       'crank.corrections',

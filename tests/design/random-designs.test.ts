@@ -4,7 +4,7 @@ import { FIELDS } from '../../src/design/fields.ts';
 import type { Field } from '../../src/design/fields.ts';
 import { readPath } from '../../src/design/path.ts';
 import { validate } from '../../src/design/validate.ts';
-import { preset } from './designs.ts';
+import { isLeftOff, preset } from './designs.ts';
 
 /** Free of combinations and of geometry: any value in their range makes a valid design. */
 const FREE = FIELDS.filter(
@@ -12,9 +12,12 @@ const FREE = FIELDS.filter(
     (kind === 'number' || kind === 'integer') &&
     otherwise === null &&
     /^(blower|plenum\.(passages|inletBox|wall)|exhaust|fuel|cooling|surroundings)\b/.test(path) &&
-    !/Gap|tipDiameter|gears|restrictor/.test(path),
+    !/Gap|tipDiameter|gears/.test(path) &&
+    !isLeftOff(path),
 );
-const NUMBERS = FIELDS.filter(({ kind, path }) => kind === 'number' && !/corrections|restrictor/.test(path));
+const NUMBERS = FIELDS.filter(
+  ({ kind, path }) => kind === 'number' && !/corrections/.test(path) && !isLeftOff(path),
+);
 
 const within = ({ min, max, kind }: Field) =>
   kind === 'integer'

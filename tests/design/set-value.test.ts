@@ -27,7 +27,7 @@ const SET: [path: string, text: string, full: string, value: unknown][] = [
     [0, 50, 100, 155, 205, 260, 310],
   ],
   ['corrections[A3].barrel', '-0.5 mm', 'crank.corrections[0]', { cylinder: 'A3', barrel_mm: -0.5 }],
-  ['restrictor.bore', '30mm', 'fuel.restrictor', { bore_mm: 30, discharge: 0.95 }],
+  ['restrictor.bore', '30mm', 'fuel.restrictor', { bore_mm: 30, discharge: 0.95, recovered: 0 }],
   ['relief', 'none', 'plenum.relief', null],
   ['lambda', 'default', 'fuel.lambda', 0.88],
   ['displacement', '110cc', 'blower.displacement_cc', 110],

@@ -3,7 +3,7 @@ import { inputParts } from '../../../src/app/paper/input-lines.ts';
 import { UNIT_SETS } from '../../../src/app/units/shown-units.ts';
 import { FIELDS } from '../../../src/design/fields.ts';
 import { setValues } from '../../../src/design/set-value.ts';
-import { preset, sound } from '../../design/designs.ts';
+import { isLeftOff, preset, sound } from '../../design/designs.ts';
 
 const [metric, , workshop] = UNIT_SETS as [(typeof UNIT_SETS)[0], unknown, (typeof UNIT_SETS)[0]];
 const lines = (...args: Parameters<typeof inputParts>) =>
@@ -15,7 +15,8 @@ describe('inputParts', () => {
   it('names every field of Lovage 7 that is in use, and leaves none of them empty', () => {
     const labels = new Set(lines(preset('lovage-7'), metric).map(({ label }) => label));
     const missing = FIELDS.filter(
-      ({ path, part, label }) => part !== '' && !/corrections|restrictor/.test(path) && !labels.has(label),
+      ({ path, part, label }) =>
+        part !== '' && !/corrections/.test(path) && !isLeftOff(path) && !labels.has(label),
     ).map(({ path }) => path);
     expect(missing).toEqual([]);
     expect(lines(preset('lovage-7'), metric).filter((line) => line.text.trim() === '')).toEqual([]);

@@ -3,18 +3,21 @@ import { FIELDS } from '../../../src/design/fields.ts';
 import { openPath } from '../../../src/design/path.ts';
 import { PARTS, sheetOf } from '../../../src/app/sheets/sheet-sections.ts';
 import type { Section } from '../../../src/app/sheets/sheet-sections.ts';
-import { preset } from '../../design/designs.ts';
+import { LEFT_OFF, preset } from '../../design/designs.ts';
 import { enter, freshDraft, setFitted } from '../../../src/app/sheets/draft.ts';
 import { sound } from '../../design/designs.ts';
 
-const withRestrictor = sound(setFitted(freshDraft(preset('lovage-7'), null), 'fuel.restrictor', true)).design;
+const allFitted = LEFT_OFF.reduce(
+  (draft, path) => sound(setFitted(draft, path, true)),
+  freshDraft(preset('lovage-7'), null),
+).design;
 const shownIn = (sections: readonly Section[]): string[] =>
   sections.flatMap(({ rows }) => rows.map(({ field }) => field.path));
 
 describe('sheetOf', () => {
   it('shows every field of the schema once, on one sheet, but for the version and the name of a correction', () => {
     const shown = PARTS.flatMap(({ key }) => {
-      const { main, details } = sheetOf(key, withRestrictor);
+      const { main, details } = sheetOf(key, allFitted);
       return [...shownIn(main), ...shownIn(details)];
     });
     const wanted = FIELDS.map(({ path }) => path).filter(
@@ -25,7 +28,7 @@ describe('sheetOf', () => {
 
   it('folds away what the schema calls a detail, and nothing else', () => {
     for (const { key } of PARTS) {
-      const { main, details } = sheetOf(key, withRestrictor);
+      const { main, details } = sheetOf(key, allFitted);
       expect(main.flatMap(({ rows }) => rows).filter(({ field }) => field.detail)).toEqual([]);
       expect(details.flatMap(({ rows }) => rows).filter(({ field }) => !field.detail)).toEqual([]);
     }
@@ -43,7 +46,7 @@ describe('sheetOf', () => {
   });
 
   it('gives paths under which every numeric field of every sheet can be typed', () => {
-    const draft = freshDraft(withRestrictor, null);
+    const draft = freshDraft(allFitted, null);
     for (const { key } of PARTS) {
       const { main, details } = sheetOf(key, draft.design);
       for (const { field, cells } of [...main, ...details].flatMap(({ rows }) => rows)) {

@@ -1,5 +1,6 @@
 import { helixAttenuation, ripplesTogether } from '../../blower/roots-ripple.ts';
-import type { DirectionalCoefficient, Engine } from '../../engine.ts';
+import type { DirectionalCoefficient } from '../../engine.ts';
+import { SeriesArea } from '../../exchange/orifices-in-series.ts';
 import { throttleArea } from '../../exchange/throttle-area.ts';
 import { liquidEnthalpy } from '../../gas/fuel.ts';
 import { AIR_INDEX, chargeFractions } from '../../gas/mixture.ts';
@@ -20,6 +21,7 @@ import type { Model } from '../model.ts';
 import type { OperatingPoint } from '../operating-point.ts';
 import type { Pistons } from '../pistons.ts';
 import type { DesignFlows } from './design-flows.ts';
+import { intakeSeries } from './intake-series.ts';
 
 /**
  * Smoothing of the clearance flow, which is there for no flow at all [Pa]: far below the pressure rise of the slowest crank,
@@ -63,10 +65,13 @@ export function flowElements(parts: Parts): {
 function carburettorOf({ model, point, gas, edges, design }: Parts): Carburettor {
   const { intake } = model.engine;
   const throttle = throttleArea(intake.throttle, point.throttle) * intake.throttle.dischargeCoefficient;
-  const CdA = inSeries(throttle, intake.restrictor);
-  const smoothing = design.smoothing(CdA, design.total);
+  const series = intakeSeries(intake, throttle);
   const edge = model.network.through.throttle;
-  return new Carburettor({ edge, forward: CdA, backward: CdA, smoothing }, supplied(model), gas, edges);
+  const area = throttle > 0 && series.length > 1 ? new SeriesArea(series, gas.gamma[edges.from[edge]]) : null;
+  const CdA = area?.atRest ?? throttle;
+  const smoothing = design.smoothing(CdA, design.total);
+  const opening = { edge, forward: CdA, backward: CdA, smoothing };
+  return new Carburettor(opening, area, supplied(model), gas, edges);
 }
 
 /** What leaves the carburettor inwards. */
@@ -82,13 +87,6 @@ function supplied({ engine, mixture }: Model): CarburettorMixture {
         evaporation.heatFromWalls) /
       (1 + airFuelRatio),
   };
-}
-
-/** One opening that passes, at small pressure differences, what throttle and restrictor pass one after the other [m^2]. */
-function inSeries(throttle: number, restrictor: Engine['intake']['restrictor']): number {
-  if (!restrictor) return throttle;
-  const plate = 0.25 * Math.PI * restrictor.bore ** 2 * restrictor.dischargeCoefficient;
-  return (throttle * plate) / Math.hypot(throttle, plate);
 }
 
 function blowerOf({ model, instant, gas, edges }: Parts): DisplacementBlower {

@@ -1,3 +1,4 @@
+import type { SeriesArea } from '../../exchange/orifices-in-series.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
 import type { GasStates } from '../gas-states.ts';
 import type { FlowElement } from '../instant.ts';
@@ -21,15 +22,20 @@ export interface CarburettorMixture {
  *   mdot = mdot_air (1 + F)   inwards, F: fuel per air [-];   mdot = that of the orifice   outwards
  *
  * Valid: mixture independent of flow, which real carburettors hold only by their air correction; no film of fuel on walls.
- * Numerics: the flow has a small kink at zero, where its slope changes by 1 + F.
+ * What stands in line with the throttle is one opening whose area answers to the pressure ratio (orifices-in-series.ts); blown
+ * back, it is taken to be the same.
+ * Numerics: the flow has a small kink at zero, where its slope changes by 1 + F. Slopes leave out how the area in line answers to
+ * pressure: it falls towards choking less than half as fast as the chord rises, so they are never too flat.
  */
 export class Carburettor implements FlowElement {
   private readonly flow: OrificeFlow;
 
   constructor(
     private readonly opening: Opening,
+    /** Where restrictor, venturi or arrester stand in line with the throttle; null for the throttle alone. */
+    private readonly series: SeriesArea | null,
     private readonly mixture: CarburettorMixture,
-    gas: GasStates,
+    private readonly gas: GasStates,
     private readonly edges: EdgeFlows,
   ) {
     this.flow = new OrificeFlow(gas, edges);
@@ -37,11 +43,18 @@ export class Carburettor implements FlowElement {
   }
 
   setFlows(): void {
-    const { edges, opening, mixture } = this;
+    const { edges, opening, mixture, series } = this;
     const { edge } = opening;
     if (opening.forward === 0 && opening.backward === 0) {
       edges.close(edge);
       return;
+    }
+    if (series) {
+      const before = this.gas.pressure[edges.from[edge]];
+      const behind = this.gas.pressure[edges.to[edge]];
+      const area = series.at(before > behind ? behind / before : before / behind);
+      edges.forward[edge] = area;
+      edges.backward[edge] = area;
     }
     if (!this.flow.set(edge)) return;
     const share = 1 + mixture.fuelPerAir;

@@ -35,7 +35,10 @@ export function lift(engine: Engine, obstacle: Obstacle): Engine {
     case 'throttle': {
       const { throttle } = intake;
       const open = { ...throttle, dischargeCoefficient: 2 * throttle.dischargeCoefficient };
-      return { ...engine, intake: { ...intake, throttle: open, restrictor: null } };
+      return {
+        ...engine,
+        intake: { ...intake, throttle: open, restrictor: null, venturi: null, arrester: null },
+      };
     }
     case 'windows':
       return {
@@ -58,7 +61,7 @@ export function lift(engine: Engine, obstacle: Obstacle): Engine {
 /**
  * What limits the air at an operating point, by trying:
  *
- *   lift one obstacle at a time: clearances shut; throttle of twice the area and no restrictor; transfer windows and passage
+ *   lift one obstacle at a time: clearances shut; throttle of twice the area and nothing in line with it; transfer windows and passage
  *   entries of twice the area; exhaust windows and collector outlets of twice the area.
  *   The one that alone brings the delivery ratio to what is wanted is the limit, of several the one that brings most.
  *   Where none does, the displacement is. Where enough is delivered, the one that would bring most limits next.
