@@ -55,7 +55,10 @@ export function readArguments(argv: readonly string[]): Outcome<Request | 'help'
   if (!command) {
     const what = name === undefined ? 'no command is given' : `there is no command “${name}”`;
     return failure([
-      { path: '', message: `${what}; allowed: ${COMMANDS.join(', ')}, air, match, rotors, leak, batch` },
+      {
+        path: '',
+        message: `${what}; allowed: ${COMMANDS.join(', ')}, air, match, rotors, leak, backfire, batch`,
+      },
     ]);
   }
   const faults: Fault[] = [];

@@ -18,6 +18,8 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       rotors before metal: mesh, displacement, leaks, ripple, inertia, growth by heat; drawn in true size
   umbel leak FILE --speed 1000 --holds 0.1bar [--gas 20C] [--set path=value …] [--json]
       the clearance of one blower, from what it holds against a closed outlet at a speed of its rotors
+  umbel backfire FILE [--speed 6000] [--throttle 80%] [--crankcase 600cc] [--holds 1bar] [--set path=value …] [--json]
+      mixture between throttle and cylinders, pressures if it burned, relief it would take, throttle snapped shut
   umbel batch STUDY.jsonl [--jobs N] [--shard 3/8] [--out FILE]
       many designs, one in each line, answered line by line in STUDY.answers.jsonl; run again after a break, it goes on.
       N threads, by default one fewer than there are cores; a shard is one part of so many: docs/batch.md

@@ -3,7 +3,7 @@ import type { Design } from '../../design/schema/design.ts';
 import type { Model, SolvedPoint } from '../../sim/index.ts';
 import type { AirStudy } from '../../sim/study/air/air-study.ts';
 import { boostKept } from '../../sim/study/air/boost-kept.ts';
-import { backfire } from '../../sim/study/checks/backfire.ts';
+import { backfire } from '../../sim/study/checks/fire/backfire.ts';
 import { intakeTract, oilFlow } from '../../sim/study/checks/intake-tract.ts';
 import { CORRECTION_RANGE, powerCorrection } from '../../sim/study/checks/standard-air.ts';
 import {
@@ -110,7 +110,7 @@ function tract(model: Model, point: SolvedPoint): string[] {
   return [
     `Carburettor: ${fixed(intake.depression / mbar, 1)} mbar below ambient behind the throttle, ${fixed(intake.throatSpeed, 0)} m/s in its open area, ${fixed(intake.boreSpeed, 0)} m/s over the bore;`,
     `  mixture wets ${fixed(intake.wettedVolume / cc, 0)} cc on its way to the cylinders. Premix carries ${fixed((oilFlow(model, point) * HOUR) / litre, 3)} l/h of oil; none of it passes the crankcase, whose bearings need their own.`,
-    `Plenum: ${fixed(fire.tractMass / gram, 2)} g of mixture (${fixed(fire.energy / kJ, 1)} kJ) stand in the tract. If it burned shut in, the plenum would see up to ${fixed(fire.closedPressure / bar, 1)} bar; ${relieved}.`,
+    `Plenum: ${fixed(fire.tractMass / gram, 2)} g of mixture (${fixed(fire.energy / kJ, 1)} kJ) stand in the tract. If it burned shut in, the plenum would see up to ${fixed(fire.spaces.find(({ space }) => space === 'plenum')!.closedPressure / bar, 1)} bar; ${relieved}.`,
     `  A bound, not a strength to design for: a flame that turns into a detonation goes far beyond. Flame arrester and relief belong on every plenum.`,
   ];
 }

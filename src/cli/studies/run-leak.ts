@@ -1,13 +1,11 @@
-import { parseQuantity } from '../../design/parse-quantity.ts';
 import { UNIT_OF_SUFFIX } from '../../design/unit-table.ts';
-import type { Unit } from '../../design/unit-table.ts';
-import { failure, success } from '../../sim/outcome.ts';
-import type { Outcome } from '../../sim/outcome.ts';
+import { failure } from '../../sim/outcome.ts';
 import { clearanceFromTest } from '../../sim/study/checks/leak-check.ts';
 import { bar, celsiusFromKelvin, mm2, rpm } from '../../sim/units.ts';
 import { readSpeeds } from '../arguments.ts';
 import { BAD_INPUT, SOLVED, tell } from '../streams.ts';
 import type { Streams } from '../streams.ts';
+import { readTyped } from './read-typed.ts';
 import { readStudyArguments } from './study-arguments.ts';
 
 /** `leak FILE --speed 1000 --holds 0.1bar [--gas 20C] [--json]`: the clearance that a blower turned against a closed outlet shows. */
@@ -23,7 +21,10 @@ export function runLeak(argv: readonly string[], streams: Streams): number {
   const { blower, ambient } = model.engine;
   const text = (option: string) => values[option] as string | undefined;
   const speed = readSpeeds('one', text('speed'));
-  const held = readTyped('--holds', text('holds'), UNIT_OF_SUFFIX.barGauge, null);
+  const held =
+    text('holds') === undefined
+      ? failure([{ path: '--holds', message: 'missing; give a reading, as 0.1bar' }])
+      : readTyped('--holds', text('holds'), UNIT_OF_SUFFIX.barGauge, NaN);
   const gas = readTyped('--gas', text('gas'), UNIT_OF_SUFFIX.C, ambient.temperature);
   const faults = [speed, held, gas].flatMap((each) => (each.ok ? [] : each.faults));
   if (!speed.ok || !held.ok || !gas.ok) return tell(faults, streams);
@@ -72,20 +73,4 @@ export function runLeak(argv: readonly string[], streams: Streams): number {
         ].join('\n'),
   );
   return SOLVED;
-}
-
-function readTyped(
-  option: string,
-  text: string | undefined,
-  unit: Unit,
-  otherwise: number | null,
-): Outcome<number> {
-  if (text === undefined)
-    return otherwise === null
-      ? failure([{ path: option, message: `missing; give a reading, as 0.1bar` }])
-      : success(otherwise);
-  const read = parseQuantity(text, unit);
-  return read.ok
-    ? success(read.value.value)
-    : failure(read.faults.map(({ message }) => ({ path: option, message })));
 }

@@ -2,6 +2,7 @@ import { HELP } from '../help.ts';
 import { SOLVED } from '../streams.ts';
 import type { Streams } from '../streams.ts';
 import { runAir } from './run-air.ts';
+import { runBackfire } from './run-backfire.ts';
 import { runLeak } from './run-leak.ts';
 import { runMatch } from './run-match.ts';
 import { runRotors } from './run-rotors.ts';
@@ -11,6 +12,7 @@ const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Stream
   match: runMatch,
   rotors: runRotors,
   leak: runLeak,
+  backfire: runBackfire,
 };
 
 export const isStudy = (name: string | undefined): name is string =>

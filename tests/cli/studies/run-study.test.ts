@@ -265,3 +265,29 @@ describe('runStudy', () => {
     expect(ran('air', '--help').out).toContain('umbel match FILE');
   });
 });
+
+describe('run backfire', () => {
+  it('tells what each space reaches if it burns, the relief that would hold the plenum, and cautions', () => {
+    const { code, out, err } = ran('backfire', 'dill-3', '--crankcase', '300cc', '--speed', '3000');
+    expect([code, err]).toEqual([0, '']);
+    for (const said of [
+      'plenum',
+      'passages',
+      'crankcase',
+      'relief valve',
+      'EN 14994',
+      'snapped shut',
+      'detonation',
+    ])
+      expect(out).toContain(said);
+    expect(out).not.toMatch(/NaN|undefined/);
+  });
+
+  it('refuses a crankcase and a pressure out of range, by option', () => {
+    const { code, err } = ran('backfire', 'dill-3', '--crankcase', '0');
+    expect([code, err]).toEqual([2, '--crankcase: is 0; allowed 1 cc to 100 l\n']);
+    expect(ran('backfire', 'dill-3', '--holds', '90bar').err).toContain(
+      '--holds: is 90bar; allowed 0.1 to 20 bar',
+    );
+  });
+});

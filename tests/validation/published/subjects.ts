@@ -1,9 +1,17 @@
 import { blower } from './blower.ts';
 import type { Subject } from './comparison.ts';
 import { crankTrain } from './crank-train.ts';
+import { fire } from './fire.ts';
 import { flow } from './flow.ts';
 import { gas } from './gas.ts';
 import { scavenging } from './scavenging.ts';
 
 /** Everything that is held against print, in the order of docs/validation.md. A new file of comparisons is one line here. */
-export const subjects = (): readonly Subject[] => [blower(), flow(), gas(), scavenging(), crankTrain()];
+export const subjects = (): readonly Subject[] => [
+  blower(),
+  flow(),
+  gas(),
+  scavenging(),
+  crankTrain(),
+  fire(),
+];

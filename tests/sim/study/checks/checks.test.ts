@@ -1,15 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { solveToEnd } from '../../../../src/sim/index.ts';
-import { backfire } from '../../../../src/sim/study/checks/backfire.ts';
 import { intakeTract, oilFlow } from '../../../../src/sim/study/checks/intake-tract.ts';
 import { clearanceFromTest, heldPressure } from '../../../../src/sim/study/checks/leak-check.ts';
 import { snappedThrottle } from '../../../../src/sim/study/checks/snapped-throttle.ts';
 import { finishStudy } from '../../../../src/sim/study/study-step.ts';
-import {
-  airDensity,
-  powerCorrection,
-} from '../../../../src/sim/study/checks/standard-air.ts';
+import { airDensity, powerCorrection } from '../../../../src/sim/study/checks/standard-air.ts';
 import { atm, bar, cc, mm2, rpm } from '../../../../src/sim/units.ts';
 import { sound } from '../../../design/designs.ts';
 import { at, changed, modelOf, presetEngine, solved } from '../../../helpers/engines.ts';
@@ -88,36 +84,6 @@ describe('oilFlow', () => {
     const fuel = cycle.engine.fuelFlow / model.mixture.fuel.liquidDensity;
     expect(oilFlow(model, cycle) / fuel).toBeCloseTo(engine.charge.oilShare, 12);
     expect(oilFlow(modelOf(changed(engine, { charge: { oilShare: 0 } })), cycle)).toBe(0);
-  });
-});
-
-describe('backfire', () => {
-  const fire = backfire(model, cycle);
-
-  it('stores plenum, box and passages full of mixture, 43.4 MJ for every kilogram of petrol in it', () => {
-    expect(fire.plenumMass / fire.tractMass).toBeCloseTo(900 / 1400, 1);
-    const perKilogram = fire.energy / fire.tractMass;
-    expect((perKilogram * (1 + model.mixture.airFuelRatio)) / 43.4e6).toBeCloseTo(1, 1);
-  });
-
-  it('would burn shut in to 8 to 11 times the pressure it had: the constant-volume ratio of petrol and air', () => {
-    // Published adiabatic constant-volume ratios of hydrocarbons in air lie near 8 to 9 with dissociation.
-    const ratio = fire.closedPressure / cycle.plenum.meanPressure;
-    expect(ratio).toBeGreaterThan(8);
-    expect(ratio).toBeLessThan(11);
-  });
-
-  it('is relieved the more, the larger the valve and the slower the flame, and not at all by none', () => {
-    expect(fire.relievedPressure!).toBeLessThan(fire.closedPressure);
-    const { relief } = engine.plenum;
-    const large = modelOf(changed(engine, { plenum: { relief: { ...relief!, area: 4 * relief!.area } } }));
-    expect(backfire(large, cycle).relievedPressure!).toBeLessThan(fire.relievedPressure!);
-    expect(backfire(model, cycle, 1).relievedPressure!).toBeLessThan(fire.relievedPressure!);
-    const tiny = modelOf(changed(engine, { plenum: { relief: { ...relief!, area: 1e-9 } } }));
-    expect(backfire(tiny, cycle).relievedPressure! / fire.closedPressure).toBeCloseTo(1, 2);
-    expect(
-      backfire(modelOf(changed(engine, { plenum: { relief: null } })), cycle).relievedPressure,
-    ).toBeNull();
   });
 });
 
