@@ -14,6 +14,9 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
   umbel match FILE --target deliveryRatio=1.2 --speed 6000 [--vary blower.driveRatio …] [--throttle 80%] [--json]
       what would close the gap: each thing solved by itself, with its cost, or why it cannot. Targets: deliveryRatio,
       chargingEfficiency, plenumPressure (above ambient, as 0.3bar); with --speed from:to:step, at every speed
+  umbel pulses FILE --speed 6000 [--throttle 80%] [--set path=value …] [--json]
+      when every cylinder fires and opens, torque over a turn with its harmonics, speed fluctuation, loads on pins,
+      bearings, shafts and teeth, counterweights and what still shakes: numbers for whoever checks the strength
   umbel rotors FILE [--speed 9000] [--svg OUT] [--dxf OUT] [--set path=value …] [--json]
       rotors before metal: mesh, displacement, leaks, ripple, inertia, growth by heat; drawn in true size
   umbel leak FILE --speed 1000 --holds 0.1bar [--gas 20C] [--set path=value …] [--json]

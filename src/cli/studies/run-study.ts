@@ -5,11 +5,13 @@ import { runAir } from './run-air.ts';
 import { runBackfire } from './run-backfire.ts';
 import { runLeak } from './run-leak.ts';
 import { runMatch } from './run-match.ts';
+import { runPulses } from './run-pulses.ts';
 import { runRotors } from './run-rotors.ts';
 
 const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Streams) => number>> = {
   air: runAir,
   match: runMatch,
+  pulses: runPulses,
   rotors: runRotors,
   leak: runLeak,
   backfire: runBackfire,

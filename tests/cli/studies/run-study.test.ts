@@ -12,6 +12,45 @@ function ran(...argv: string[]) {
   return { code, out, err };
 }
 
+describe('run pulses', () => {
+  it('tells Dill 3’s firing, torque, balance and loads, with what they are no proof of', () => {
+    const { code, out, err } = ran('pulses', 'dill-3', '--speed', '5000', '--set', 'load.gearRatio=2');
+    expect([code, err]).toEqual([0, '']);
+    for (const said of [
+      'dead centres     112.9 to 123.6° apart; even would be 120.0°',
+      'harmonics, amplitude in N m',
+      'speed swings by',
+      'throw A:',
+      'main bearing 2',
+      'knuckle pin',
+      'output shaft, 23.5 mm',
+      'teeth on the crank',
+      'early fire: ',
+      'no strength proof',
+    ])
+      expect(out).toContain(said);
+    expect(out).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it('prints an object whose mean torques belong together, numbers throughout', () => {
+    const json = JSON.parse(ran('pulses', 'parsley-5', '--speed', '4000', '--json').out);
+    const { gas, blower, friction, total } = json.torque_N_m.mean;
+    expect(gas - blower - friction).toBeCloseTo(total, 9);
+    expect(json.dial.events).toHaveLength(5);
+    expect(json.harmonics_N_m[4].order).toBe(5);
+    expect(
+      json.loads.rods.filter((rod: { knucklePin_N: unknown }) => rod.knucklePin_N === null),
+    ).toHaveLength(1);
+    expect(JSON.stringify(json.torque_N_m) + JSON.stringify(json.balance)).not.toContain('null');
+  });
+
+  it('asks for a speed, and leaves 2 without one', () => {
+    const { code, err } = ran('pulses', 'dill-3');
+    expect(code).toBe(2);
+    expect(err).toContain('--speed: missing; give one speed, as 6000');
+  });
+});
+
 describe('run rotors', () => {
   it('draws Lovage 7’s rotors in true size, and tells gaps, displacement, leaks, ripple and growth', () => {
     const folder = mkdtempSync(join(tmpdir(), 'umbel-'));

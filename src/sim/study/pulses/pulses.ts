@@ -37,8 +37,8 @@ export interface Pulses {
   readonly shaking: Shaking;
   readonly earlyFire: EarlyFire | null;
   readonly output: ShaftLoad;
-  /** Of each blower; null without one. */
-  readonly blowerDrive: ShaftLoad | null;
+  /** Of each blower. */
+  readonly blowerDrive: ShaftLoad;
 }
 
 export const LOADS_CAUTION =
