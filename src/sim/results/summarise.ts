@@ -4,6 +4,7 @@ import type { CycleSystem } from '../cycle/system.ts';
 import { fmep } from '../friction/fmep.ts';
 import { AIR_INDEX, FUEL_INDEX } from '../gas/mixture.ts';
 import { highestPoint } from '../numerics/highest-point.ts';
+import { timeMean } from '../numerics/time-mean.ts';
 import { TURN } from '../units.ts';
 import { energyBalance } from './energy-balance.ts';
 import { PeriodTotals } from './period-totals.ts';
@@ -142,7 +143,8 @@ function blowerFigures(
     fluidPower,
     outletTemperature:
       totals.temperatureThrough(through.blower, work - heat) ?? model.engine.ambient.temperature,
-    pressureRise: mean(traces.angle, traces.plenum.pressure) - mean(traces.angle, traces.inletBox.pressure),
+    pressureRise:
+      timeMean(traces.angle, traces.plenum.pressure) - timeMean(traces.angle, traces.inletBox.pressure),
   };
 }
 
@@ -218,14 +220,6 @@ function gasFigures(
     maxPressure: Math.max(...trace.pressure),
     meanTemperature: totals.record(system.gauges, 2 * i + 1) / period,
   };
-}
-
-/** Time mean of a column over its angles, by trapezia [unit of the column]. */
-function mean(angle: Float64Array, column: Float64Array): number {
-  let area = 0;
-  for (let i = 1; i < angle.length; i++)
-    area += 0.5 * (column[i] + column[i - 1]) * (angle[i] - angle[i - 1]);
-  return area / (angle[angle.length - 1] - angle[0]);
 }
 
 function sum<T>(items: readonly T[], of: (item: T, index: number) => number): number {

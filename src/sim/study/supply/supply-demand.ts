@@ -2,6 +2,7 @@ import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import type { SolvedStart } from '../../cycle/solve.ts';
 import { solve } from '../../cycle/solve.ts';
+import { timeMean } from '../../numerics/time-mean.ts';
 import type { Outcome } from '../../outcome.ts';
 import { failure, success } from '../../outcome.ts';
 import type { SolvedPoint, Traces } from '../../results/point-result.ts';
@@ -197,14 +198,6 @@ function* meet(
   );
   const supply = blower.at(pressure);
   return lost || !supply ? null : { pressure, airFlow: supply.airFlow };
-}
-
-/** Time mean of a column over its angles, by trapezia. */
-function timeMean(angle: Float64Array, column: Float64Array): number {
-  let sum = 0;
-  for (let i = 1; i < angle.length; i++)
-    sum += ((angle[i]! - angle[i - 1]!) * (column[i]! + column[i - 1]!)) / 2;
-  return sum / (angle.at(-1)! - angle[0]!);
 }
 
 /** Plenum pressure weighted by what flows into cylinders [Pa]. */
