@@ -2,6 +2,7 @@ import { sectionFault } from '../sim/blower/rotors/section-fault.ts';
 import type { Fault } from '../sim/outcome.ts';
 import { mm } from '../sim/units.ts';
 import { cylinderName, readCylinderName, rowLetter } from './cylinder-name.ts';
+import { dischargeTables } from './discharge-table-checks.ts';
 import { formatNumber } from './format-quantity.ts';
 import type { Design } from './schema/design.ts';
 
@@ -22,6 +23,7 @@ export function crossCheck(design: Design): readonly CrossFault[] {
     ...relief(design),
     ...speeds(design),
     ...scavengingTable(design),
+    ...dischargeTables(design),
     ...rotors(design),
     ...masterRodCentre(design),
   ];

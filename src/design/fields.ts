@@ -23,7 +23,7 @@ export interface Field {
   readonly max: number | null;
   readonly plausible: readonly [number, number] | null;
   /** In the field's own unit; null where the field may be left out. */
-  readonly default: number | string | boolean | null;
+  readonly default: number | string | boolean | readonly number[] | null;
   /** What holds where the field is left out. */
   readonly otherwise: string | null;
   /** Key of the sibling that says the same in another way. */
@@ -44,6 +44,8 @@ export interface Holder {
   /** May be switched off (null). */
   readonly nullable: boolean;
   readonly keyedBy: string | null;
+  /** Keys of the lists that are the places of its rows and columns, where it is a table. */
+  readonly table: { readonly rows: string; readonly columns: string } | null;
   readonly minLength: number;
   readonly maxLength: number;
   readonly detail: boolean;
@@ -102,6 +104,7 @@ function walk() {
         keys: Object.keys(body.entries!),
         nullable,
         keyedBy: extra.keyedBy ?? null,
+        table: extra.table ?? null,
         minLength: requirement(inner, 'min_length') ?? 0,
         maxLength: requirement(inner, 'max_length') ?? Infinity,
         detail,

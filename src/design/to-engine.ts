@@ -19,6 +19,7 @@ import type {
 } from '../sim/engine.ts';
 import type { WindowGroup } from '../sim/engine.ts';
 import { standardAtmosphere } from '../sim/gas/standard-atmosphere.ts';
+import { nominal } from '../sim/exchange/discharge-table.ts';
 import { TURN } from '../sim/units.ts';
 import { cylinderName } from './cylinder-name.ts';
 import { inSi } from './in-si.ts';
@@ -44,8 +45,10 @@ export function toEngine(design: Design): Engine {
     windows: {
       exhaust: windows.exhaust.map(windowGroup),
       transfer: windows.transfer.map(windowGroup),
-      exhaustDischarge: windows.exhaustDischarge,
-      transferDischarge: windows.transferDischarge,
+      exhaustDischarge: windows.exhaustTable ? nominal(windows.exhaustTable) : windows.exhaustDischarge,
+      transferDischarge: windows.transferTable ? nominal(windows.transferTable) : windows.transferDischarge,
+      exhaustTable: windows.exhaustTable,
+      transferTable: windows.transferTable,
     },
     ambient: {
       pressure: surroundings.pressure ?? standardAtmosphere(surroundings.altitude ?? 0).pressure,

@@ -1,3 +1,5 @@
+import type { DischargeCoefficients } from './exchange/discharge-table.ts';
+
 /**
  * The engine as the model sees it: complete, in base SI units (m, kg, s, K, Pa, rad, J), every default filled in.
  * A design file (src/design) becomes one of these at the edge; nothing below reads a design file.
@@ -76,8 +78,12 @@ export interface CylinderDimensions {
 export interface Windows {
   readonly exhaust: readonly WindowGroup[];
   readonly transfer: readonly WindowGroup[];
+  /** Where a table is given: its values wide open, without a pressure difference. */
   readonly exhaustDischarge: DirectionalCoefficient;
   readonly transferDischarge: DirectionalCoefficient;
+  /** Used instead, where not null. */
+  readonly exhaustTable: DischargeCoefficients | null;
+  readonly transferTable: DischargeCoefficients | null;
 }
 
 export interface DirectionalCoefficient {

@@ -25,6 +25,8 @@ describe('FIELDS', () => {
       const [low, high] = plausible!;
       expect(min! <= low && low < high && high <= max!, field.path).toBe(true);
       if (typeof fallback === 'number') expect(fallback >= low && fallback <= high, field.path).toBe(true);
+      else if (Array.isArray(fallback))
+        expect(fallback.every((each) => each >= low && each <= high), field.path).toBe(true);
       else expect(otherwise, field.path).not.toBeNull();
     }
   });
@@ -67,6 +69,8 @@ describe('FIELDS', () => {
 describe('HOLDERS', () => {
   it('knows which groups may be off and which lists go by name', () => {
     expect(HOLDERS.filter(({ nullable }) => nullable).map(({ path }) => path)).toEqual([
+      'windows.exhaustTable',
+      'windows.transferTable',
       'plenum.relief',
       'fuel.restrictor',
       'fuel.venturi',

@@ -162,6 +162,21 @@ const COMBINATIONS: [what: string, data: object, path: string][] = [
     { windows: { scavenging: { law: 'table', inside: [0, 1], leaving: [0, 0.2, 1] } } },
     'windows.scavenging.leaving',
   ],
+  [
+    'openings that do not reach the whole window',
+    { windows: { exhaustTable: { openings: [0, 0.2, 0.5, 0.9] } } },
+    'windows.exhaustTable.openings',
+  ],
+  [
+    'pressure ratios that fall',
+    { windows: { exhaustTable: { pressureRatios: [1, 1.9, 1.3, 8] } } },
+    'windows.exhaustTable.pressureRatios',
+  ],
+  [
+    'a table with a coefficient missing',
+    { windows: { transferTable: { forward: [0.8, 0.8, 0.77, 0.77, 0.7, 0.7, 0.68] } } },
+    'windows.transferTable.forward',
+  ],
   ['a gear train out of all proportion', { blower: { gears: [{ driver: 200, driven: 8 }] } }, 'blower.gears'],
   [
     'a gap wider than the rotor bears',

@@ -28,6 +28,8 @@ export interface Section {
   readonly fitted: boolean | null;
   /** A table of what differs in single cylinders. */
   readonly byCylinder: boolean;
+  /** Where its lists make a table: those of its places. */
+  readonly table: Holder['table'];
 }
 export interface Sheet {
   readonly main: readonly Section[];
@@ -94,6 +96,7 @@ const plainSection = (path: string, heading: string, help: string): Section => (
   list: null,
   fitted: null,
   byCylinder: false,
+  table: null,
 });
 
 /** The section of a group or list and those of the groups in it, its own fields first. */
@@ -107,7 +110,11 @@ function sectionsOf(
   const base = holder.kind === 'list' ? `${open}[]` : open;
   const value = within ? {} : designValue(design, open);
   const fitted = holder.nullable ? value !== null : null;
-  const own = { ...plainSection(open, open.includes('.') ? holder.label : '', holder.help), fitted };
+  const own = {
+    ...plainSection(open, open.includes('.') ? holder.label : '', holder.help),
+    fitted,
+    table: holder.table,
+  };
   if (fitted === false) return [own];
   const rows = holder.keys.flatMap((key): FieldRow[] => {
     const field = fieldAt(`${base}.${key}`);

@@ -33,6 +33,8 @@ export interface Extra {
   readonly insteadOf?: string;
   /** In a list of objects: the key by whose value an item may be addressed. */
   readonly keyedBy?: string;
+  /** In a group of lists: the keys of those that are the places of a table's rows and columns; the others fill it, row by row. */
+  readonly table?: { readonly rows: string; readonly columns: string };
 }
 
 const bounded = (spec: NumberSpec) => {
@@ -114,29 +116,33 @@ export const text = (value: string, maxLength: number, spec: FieldSpec) =>
     value,
   );
 
+const boundedList = (spec: NumberSpec, maxLength: number) =>
+  v.pipe(
+    v.array(v.pipe(v.number(), v.minValue(spec.min), v.maxValue(spec.max))),
+    v.maxLength(maxLength),
+    v.title(spec.label),
+    v.description(spec.help ?? spec.label),
+    v.metadata({
+      source: spec.source,
+      plausible: spec.plausible,
+      ...(spec.otherwise && { otherwise: spec.otherwise }),
+      ...(spec.detail && { detail: spec.detail }),
+    }),
+  );
+
 /** A list of numbers that may be left out. */
 export const numbersOrNone = (spec: NumberSpec & { otherwise: string }, maxLength: number) =>
-  v.optional(
-    v.pipe(
-      v.array(v.pipe(v.number(), v.minValue(spec.min), v.maxValue(spec.max))),
-      v.maxLength(maxLength),
-      v.title(spec.label),
-      v.description(spec.help ?? spec.label),
-      v.metadata({
-        source: spec.source,
-        plausible: spec.plausible,
-        otherwise: spec.otherwise,
-        ...(spec.detail && { detail: spec.detail }),
-      }),
-    ),
-  );
+  v.optional(boundedList(spec, maxLength));
+/** A list of numbers with a default. */
+export const numbers = (value: readonly number[], spec: NumberSpec, maxLength: number) =>
+  v.optional(boundedList(spec, maxLength), [...value]);
 
 /** A group of fields; its title is the heading under which they stand. What is said of it holds for all in it. */
 export const group = <T extends v.ObjectEntries>(
   label: string,
   help: string,
   entries: T,
-  extra: Pick<Extra, 'detail'> = {},
+  extra: Pick<Extra, 'detail' | 'table'> = {},
 ) => v.pipe(v.strictObject(entries), v.title(label), v.description(help), v.metadata({ ...extra }));
 
 /** A list of groups, with at least `min` and at most `max` of them. */

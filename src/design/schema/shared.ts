@@ -1,4 +1,4 @@
-import { choice, filled, group, number, numberOrNone } from './builders.ts';
+import { choice, filled, group, number, numberOrNone, numbers } from './builders.ts';
 
 const DISCHARGE_SOURCE =
   'typical; Annand & Roe, Gas Flow in the Internal Combustion Engine, 1974; Blair, Design and Simulation of Two-Stroke Engines, 1996';
@@ -30,6 +30,66 @@ export const discharge = (what: string, forward: number, backward: number) =>
       { detail: true },
     ),
   );
+
+interface TypicalTable {
+  readonly openings: readonly number[];
+  readonly pressureRatios: readonly number[];
+  readonly forward: readonly number[];
+  readonly backward: readonly number[];
+}
+
+const TABLE_SOURCE =
+  'typical values in the ranges printed for two-stroke ports, not measured; Annand & Roe, 1974; Benson, 1959; Blair, 1996. Measure on a flow bench';
+
+/** Discharge coefficients of windows over opening and pressure ratio, each direction; used instead of the constant ones. */
+export const dischargeTable = (what: string, typical: TypicalTable) => {
+  const coefficient = (direction: 'forward' | 'backward', help: string) =>
+    numbers(
+      typical[direction],
+      {
+        label: `Coefficients of the ${what}, ${direction}`,
+        help: `${help} Row by row: for each opening one for each pressure ratio.`,
+        min: 0.2,
+        max: 1,
+        plausible: [0.5, 0.95],
+        source: TABLE_SOURCE,
+      },
+      256,
+    );
+  return group(
+    `Discharge table, ${what}`,
+    `Coefficients of the ${what} over opening and pressure ratio, used instead of the constant ones.`,
+    {
+      openings: numbers(
+        typical.openings,
+        {
+          label: `Openings of the table, ${what}`,
+          help: 'Open area over full area, rising from 0 to 1.',
+          min: 0,
+          max: 1,
+          plausible: [0, 1],
+          source: TABLE_SOURCE,
+        },
+        16,
+      ),
+      pressureRatios: numbers(
+        typical.pressureRatios,
+        {
+          label: `Pressure ratios of the table, ${what}`,
+          help: 'Pressure before over pressure behind, rising from 1. Beyond the last its coefficients hold, and the results say so.',
+          min: 1,
+          max: 50,
+          plausible: [1, 10],
+          source: TABLE_SOURCE,
+        },
+        16,
+      ),
+      forward: coefficient('forward', 'In the direction in which the charge is meant to go.'),
+      backward: coefficient('backward', 'Against it.'),
+    },
+    { table: { rows: 'openings', columns: 'pressureRatios' } },
+  );
+};
 
 /** A wall at a given temperature beside the gas of a volume. */
 export const wall = (

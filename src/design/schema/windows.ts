@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { choice, filled, group, integer, listOf, number, numberOrNone, numbersOrNone } from './builders.ts';
-import { discharge } from './shared.ts';
+import { discharge, dischargeTable } from './shared.ts';
 
 const CHOICE = 'the builder’s choice';
 
@@ -160,6 +160,20 @@ const scavenging = group(
   { detail: true },
 );
 
+/** Columns: 1, 1.3, 1.9 and beyond any blowdown. */
+const exhaustTable = dischargeTable('exhaust windows', {
+  openings: [0, 0.2, 0.5, 1],
+  pressureRatios: [1, 1.3, 1.9, 8],
+  forward: [0.76, 0.78, 0.87, 0.87, 0.74, 0.76, 0.86, 0.86, 0.68, 0.71, 0.8, 0.8, 0.65, 0.68, 0.75, 0.75],
+  backward: [0.66, 0.66, 0.66, 0.66, 0.63, 0.63, 0.63, 0.63, 0.6, 0.6, 0.6, 0.6, 0.6, 0.6, 0.6, 0.6],
+});
+const transferTable = dischargeTable('transfer windows', {
+  openings: [0, 0.2, 0.5, 1],
+  pressureRatios: [1, 8],
+  forward: [0.8, 0.8, 0.77, 0.77, 0.7, 0.7, 0.68, 0.68],
+  backward: [0.66, 0.66, 0.64, 0.64, 0.62, 0.62, 0.6, 0.6],
+});
+
 export const windows = group(
   'Windows',
   'The openings in the cylinder wall, and how the charge passes through them.',
@@ -189,6 +203,8 @@ export const windows = group(
     ),
     exhaustDischarge: discharge('exhaust windows', 0.75, 0.6),
     transferDischarge: discharge('transfer windows', 0.7, 0.62),
+    exhaustTable: v.optional(v.nullable(exhaustTable), null),
+    transferTable: v.optional(v.nullable(transferTable), null),
     scavenging: filled(scavenging),
   },
 );

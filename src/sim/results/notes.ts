@@ -1,6 +1,7 @@
 import { MOST_TURNS } from '../cycle/model.ts';
 import type { Model } from '../cycle/model.ts';
 import { rpm } from '../units.ts';
+import { beyondTables } from './beyond-tables.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
 
 /** What a reader must know beside the figures. */
@@ -42,5 +43,6 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>): Note
       `Dissociation is not modelled: above 2500 K the peak temperature (${hottest.toFixed(0)} K) is over-stated by some 3 to 5 %, the peak pressure by 2 to 4 %.`,
     );
   }
+  notes.push(...beyondTables(model, result));
   return notes;
 }

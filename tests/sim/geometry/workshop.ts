@@ -88,6 +88,8 @@ export function engineWith(options: EngineOptions = {}): GeometryInput {
       transfer: options.transfer ?? [windowGroup({ top: { kind: 'depth', depth: 39 * mm } })],
       exhaustDischarge: coefficient,
       transferDischarge: coefficient,
+      exhaustTable: null,
+      transferTable: null,
     },
   };
 }

@@ -138,7 +138,7 @@ function orificesOf({ model, gas, edges, design }: Parts): Orifices {
 
 function windowsOf({ model, gas, edges, pistons, memory, design }: Parts): Windows {
   const { engine, geometry, network, fresh, outflow } = model;
-  const { transferDischarge, exhaustDischarge } = engine.windows;
+  const { transferDischarge, exhaustDischarge, transferTable, exhaustTable } = engine.windows;
   const { transfers, exhausts } = network.through;
   const smoothing = (kind: 'exhaust' | 'transfer', { forward }: DirectionalCoefficient) =>
     design.smoothing(forward * Math.max(...geometry.cylinders.map((c) => c[kind].fullArea)), design.window);
@@ -151,6 +151,10 @@ function windowsOf({ model, gas, edges, pistons, memory, design }: Parts): Windo
     {
       transferDischarge,
       exhaustDischarge,
+      transferTable,
+      exhaustTable,
+      fullTransfer: geometry.cylinders.map((c) => c.transfer.fullArea),
+      fullExhaust: geometry.cylinders.map((c) => c.exhaust.fullArea),
       transferSmoothing,
       exhaustSmoothing,
       shortCircuitShare: engine.scavenging.shortCircuitShare,

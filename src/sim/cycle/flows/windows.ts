@@ -1,5 +1,7 @@
 import type { OutflowPurity } from '../../scavenging/outflow-purity.ts';
 import type { DirectionalCoefficient } from '../../engine.ts';
+import type { DischargeCoefficients } from '../../exchange/discharge-table.ts';
+import { DischargeTable } from '../../exchange/discharge-table.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
 import type { GasStates } from '../gas-states.ts';
 import type { FlowElement } from '../instant.ts';
@@ -15,12 +17,35 @@ export interface WindowEdges {
 export interface WindowFlowSettings {
   readonly transferDischarge: DirectionalCoefficient;
   readonly exhaustDischarge: DirectionalCoefficient;
+  /** Where given, instead of the constant coefficients. */
+  readonly transferTable: DischargeCoefficients | null;
+  readonly exhaustTable: DischargeCoefficients | null;
+  /** Of each cylinder's windows, where its coefficient goes by the opening [m^2]. */
+  readonly fullTransfer: readonly number[];
+  readonly fullExhaust: readonly number[];
   readonly transferSmoothing: number;
   readonly exhaustSmoothing: number;
   /** Share of the transfer inflow that passes straight to the exhaust [-]. */
   readonly shortCircuitShare: number;
   /** Whether each constituent counts as fresh charge. */
   readonly fresh: readonly boolean[];
+}
+
+interface DirectionTables {
+  readonly forward: DischargeTable;
+  readonly backward: DischargeTable;
+  /** One over the full area of each cylinder's windows [1/m^2]. */
+  readonly perFull: Float64Array;
+}
+
+function tablesOf(table: DischargeCoefficients | null, full: readonly number[]): DirectionTables | null {
+  return (
+    table && {
+      forward: new DischargeTable(table, table.forward),
+      backward: new DischargeTable(table, table.backward),
+      perFull: Float64Array.from(full, (area) => 1 / area),
+    }
+  );
 }
 
 /**
@@ -34,6 +59,9 @@ export interface WindowFlowSettings {
  * chi_0 is the unburned share of the old gas, which is mixed through it and so leaves with it. Fresh and burned
  * constituents each keep their own proportions. chi, xi, beta, sigma [-]; flows [kg/s].
  *
+ * Discharge coefficients are constant, or by opening and pressure ratio from a table. Slopes and f_t hold the coefficient as it is:
+ * it changes slowly beside area and pressures.
+ *
  * Valid: what leaves has the cylinder's mean temperature, so short-circuited charge takes too much heat along.
  * Numerics: chi_0 is fixed at the opening of the exhaust, so it takes no part in a step; the two minima make kinks.
  * Source: the law of outflow-purity.ts; the correction for unburned old gas follows from mass conservation.
@@ -41,6 +69,8 @@ export interface WindowFlowSettings {
 export class Windows implements FlowElement {
   private readonly flow: OrificeFlow;
   private readonly isFresh: Uint8Array;
+  private readonly transferTables: DirectionTables | null;
+  private readonly exhaustTables: DirectionTables | null;
 
   constructor(
     private readonly through: WindowEdges,
@@ -57,11 +87,13 @@ export class Windows implements FlowElement {
       this.flow.open({ edge, forward: 0, backward: 0, smoothing: transferSmoothing });
     for (const edge of through.exhausts)
       this.flow.open({ edge, forward: 0, backward: 0, smoothing: exhaustSmoothing });
+    this.transferTables = tablesOf(settings.transferTable, settings.fullTransfer);
+    this.exhaustTables = tablesOf(settings.exhaustTable, settings.fullExhaust);
     this.isFresh = Uint8Array.from(settings.fresh, (fresh) => (fresh ? 1 : 0));
   }
 
   setFlows(): void {
-    const { through, settings, pistons, edges, flow } = this;
+    const { through, settings, pistons, edges, flow, transferTables, exhaustTables } = this;
     const { transferDischarge, exhaustDischarge } = settings;
     const count = through.transfers.length;
     for (let j = 0; j < count; j++) {
@@ -70,19 +102,35 @@ export class Windows implements FlowElement {
       const transferArea = pistons.transferArea[j];
       const exhaustArea = pistons.exhaustArea[j];
       if (transferArea > 0) {
-        edges.forward[transfer] = transferDischarge.forward * transferArea;
-        edges.backward[transfer] = transferDischarge.backward * transferArea;
+        if (transferTables !== null) this.openByTable(transferTables, transfer, j, transferArea);
+        else {
+          edges.forward[transfer] = transferDischarge.forward * transferArea;
+          edges.backward[transfer] = transferDischarge.backward * transferArea;
+        }
         flow.set(transfer);
         edges.openingRate[transfer] = (edges.massFlow[transfer] * pistons.transferOpening[j]) / transferArea;
       } else edges.close(transfer);
       if (exhaustArea > 0) {
-        edges.forward[exhaust] = exhaustDischarge.forward * exhaustArea;
-        edges.backward[exhaust] = exhaustDischarge.backward * exhaustArea;
+        if (exhaustTables !== null) this.openByTable(exhaustTables, exhaust, j, exhaustArea);
+        else {
+          edges.forward[exhaust] = exhaustDischarge.forward * exhaustArea;
+          edges.backward[exhaust] = exhaustDischarge.backward * exhaustArea;
+        }
         const outwards = flow.set(exhaust);
         edges.openingRate[exhaust] = (edges.massFlow[exhaust] * pistons.exhaustOpening[j]) / exhaustArea;
         if (outwards) this.carryScavenged(j, transfer, exhaust);
       } else edges.close(exhaust);
     }
+  }
+
+  /** Opens an edge by the coefficient that its opening and the present pressures have in a table. */
+  private openByTable(tables: DirectionTables, edge: number, j: number, area: number): void {
+    const { edges, gas } = this;
+    const before = gas.pressure[edges.from[edge]];
+    const behind = gas.pressure[edges.to[edge]];
+    const opening = area * tables.perFull[j];
+    if (before >= behind) edges.forward[edge] = area * tables.forward.at(opening, before / behind);
+    else edges.backward[edge] = area * tables.backward.at(opening, behind / before);
   }
 
   /** Replaces the bulk gas that the exhaust would carry by what the scavenging law lets go. */

@@ -4,6 +4,7 @@ import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import type { SolvedStart } from '../../cycle/solve.ts';
 import { solve } from '../../cycle/solve.ts';
 import type { DirectionalCoefficient, Engine } from '../../engine.ts';
+import type { DischargeCoefficients } from '../../exchange/discharge-table.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import { doing } from '../study-step.ts';
 import type { Study } from '../study-step.ts';
@@ -26,6 +27,13 @@ const wider = (area: DirectionalCoefficient): DirectionalCoefficient => ({
   backward: 2 * area.backward,
 });
 
+const widerTable = (table: DischargeCoefficients | null): DischargeCoefficients | null =>
+  table && {
+    ...table,
+    forward: table.forward.map((each) => 2 * each),
+    backward: table.backward.map((each) => 2 * each),
+  };
+
 /** An engine with one obstacle lifted: clearances shut, or openings of twice the area. */
 export function lift(engine: Engine, obstacle: Obstacle): Engine {
   const { windows, passages, intake } = engine;
@@ -43,13 +51,21 @@ export function lift(engine: Engine, obstacle: Obstacle): Engine {
     case 'windows':
       return {
         ...engine,
-        windows: { ...windows, transferDischarge: wider(windows.transferDischarge) },
+        windows: {
+          ...windows,
+          transferDischarge: wider(windows.transferDischarge),
+          transferTable: widerTable(windows.transferTable),
+        },
         passages: { ...passages, entryDischarge: wider(passages.entryDischarge) },
       };
     case 'exhaust':
       return {
         ...engine,
-        windows: { ...windows, exhaustDischarge: wider(windows.exhaustDischarge) },
+        windows: {
+          ...windows,
+          exhaustDischarge: wider(windows.exhaustDischarge),
+          exhaustTable: widerTable(windows.exhaustTable),
+        },
         collectors: engine.collectors.map((collector) => ({
           ...collector,
           outletDischarge: wider(collector.outletDischarge),
