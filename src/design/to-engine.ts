@@ -97,6 +97,14 @@ export function toEngine(design: Design): Engine {
     scavenging: scavenging(si),
     combustion: { ...burning },
     cylinderHeat: {
+      law: cooling.law,
+      filmFactor: cooling.filmFactor,
+      woschni: {
+        scavenging: cooling.woschniScavenging,
+        closed: cooling.woschniClosed,
+        burning: cooling.woschniBurning,
+        motoredExponent: cooling.motoredExponent,
+      },
       annandA: cooling.annandA,
       annandB: cooling.annandB,
       annandC: cooling.annandC,

@@ -20,6 +20,9 @@ export type Dimension =
   | 'consumption'
   | 'ratio'
   | 'radiation'
+  | 'velocity per temperature'
+  | 'conductivity'
+  | 'film coefficient'
   | 'friction per piston speed'
   | 'friction per speed squared';
 
@@ -108,6 +111,9 @@ export const UNITS: readonly Unit[] = [
   unit('ratio', '', 1, [':1']),
   unit('ratio', '%', u.percent, ['percent', 'per cent']),
   unit('radiation', 'W/(m² K⁴)', 1),
+  unit('velocity per temperature', 'm/(s K)', 1),
+  unit('conductivity', 'W/(m K)', 1),
+  unit('film coefficient', 'W/(m² K)', 1),
   unit('friction per piston speed', 'bar s/m', u.bar),
   unit('friction per speed squared', 'Pa/rpm²', 1 / u.rpm ** 2),
 ];
@@ -145,6 +151,9 @@ export const UNIT_OF_SUFFIX = {
   g: bySymbol('g'),
   kg_cm2: bySymbol('kg cm²'),
   W_per_m2K4: bySymbol('W/(m² K⁴)'),
+  m_per_sK: bySymbol('m/(s K)'),
+  W_per_mK: bySymbol('W/(m K)'),
+  W_per_m2K: bySymbol('W/(m² K)'),
   bar_s_per_m: bySymbol('bar s/m'),
   Pa_per_rpm2: bySymbol('Pa/rpm²'),
 } as const satisfies Record<string, Unit>;

@@ -290,10 +290,21 @@ export interface Combustion {
 }
 
 export interface CylinderHeat {
+  /** Law of the heat transfer coefficient between gas and walls. */
+  readonly law: 'Annand' | 'Woschni' | 'Hohenberg';
   /** Annand: multiplier a, exponent b, radiation constant c [W/(m^2 K^4)]. */
   readonly annandA: number;
   readonly annandB: number;
   readonly annandC: number;
+  /** Multiplier on Woschni's and Hohenberg's coefficient [-]. */
+  readonly filmFactor: number;
+  /** Woschni: C1 while gas is exchanged and while shut [-], C2 from the spark on [m/(s K)], exponent of the motored pressure [-]. */
+  readonly woschni: {
+    readonly scavenging: number;
+    readonly closed: number;
+    readonly burning: number;
+    readonly motoredExponent: number;
+  };
   /** Crown area over bore area, head area over bore area [-]. */
   readonly crownAreaRatio: number;
   readonly headAreaRatio: number;

@@ -1,3 +1,6 @@
+/** What a wall temperature is weighed by [K]: about what walls stand above the air. */
+const WALL_SCALE = 100;
+
 /**
  * What each cylinder remembers between events of its cycle. It belongs to the periodic solution like the gas itself:
  * restart and acceleration carry it along.
@@ -11,10 +14,57 @@ export class Memory {
   private static readonly BURN_DURATION = 3;
   private static readonly COMPLETENESS = 4;
 
-  readonly values: Float64Array;
+  /** Numbers per cylinder of the state at the spark, where it is kept: pressure, temperature, volume. */
+  private static readonly SPARK_STRIDE = 3;
 
-  constructor(readonly cylinders: number) {
-    this.values = new Float64Array(cylinders * Memory.STRIDE);
+  readonly values: Float64Array;
+  /** Where the states at the spark begin, -1 where none are kept; where the wall temperatures begin, likewise. */
+  private readonly sparkAt: number;
+  private readonly wallsAt: number;
+
+  /**
+   * @param sparks - whether the state of the gas at the spark is kept
+   * @param walls  - wall temperatures kept per cylinder
+   */
+  constructor(
+    readonly cylinders: number,
+    sparks = false,
+    walls = 0,
+  ) {
+    const burns = cylinders * Memory.STRIDE;
+    const states = sparks ? cylinders * Memory.SPARK_STRIDE : 0;
+    this.values = new Float64Array(burns + states + cylinders * walls);
+    this.sparkAt = sparks ? burns : -1;
+    this.wallsAt = walls > 0 ? burns + states : -1;
+  }
+
+  /** Wall temperatures, cylinder by cylinder, as a view of `values`; empty where none are kept [K]. */
+  get walls(): Float64Array {
+    return this.values.subarray(this.wallsAt < 0 ? this.values.length : this.wallsAt);
+  }
+
+  get keepsSparks(): boolean {
+    return this.sparkAt >= 0;
+  }
+
+  /** State of the gas when its spark fired [Pa, K, m^3]; 0 before the first. Only where it is kept. */
+  sparkPressure(j: number): number {
+    return this.values[this.sparkAt + j * Memory.SPARK_STRIDE];
+  }
+
+  sparkTemperature(j: number): number {
+    return this.values[this.sparkAt + j * Memory.SPARK_STRIDE + 1];
+  }
+
+  sparkVolume(j: number): number {
+    return this.values[this.sparkAt + j * Memory.SPARK_STRIDE + 2];
+  }
+
+  setSpark(j: number, pressure: number, temperature: number, volume: number): void {
+    const at = this.sparkAt + j * Memory.SPARK_STRIDE;
+    this.values[at] = pressure;
+    this.values[at + 1] = temperature;
+    this.values[at + 2] = volume;
   }
 
   /** Mass fraction of unburned air and fuel in the gas that stood in the cylinder when its exhaust opened [-]. */
@@ -52,13 +102,21 @@ export class Memory {
     this.values[at + Memory.COMPLETENESS] = completeness;
   }
 
-  /** Scale of every number, inverted: purities, angles and completeness as they are, fuel by the last burn's. */
+  /**
+   * Scale of every number, inverted: purities, angles and completeness as they are, fuel by the last burn's, the state at the spark
+   * by itself, wall temperatures by 100 K.
+   */
   weigh(weights: Float64Array): void {
     for (let j = 0; j < this.cylinders; j++) {
       const at = j * Memory.STRIDE;
       const mass = this.burnMass(j);
       weights.fill(1, at, at + Memory.STRIDE);
       weights[at + Memory.BURN_MASS] = mass > 0 ? 1 / mass : 0;
+    }
+    for (let i = this.cylinders * Memory.STRIDE; i < this.values.length; i++) {
+      const wall = this.wallsAt >= 0 && i >= this.wallsAt;
+      const value = this.values[i];
+      weights[i] = wall ? 1 / WALL_SCALE : value > 0 ? 1 / value : 0;
     }
   }
 }

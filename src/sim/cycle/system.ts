@@ -86,7 +86,8 @@ export class CycleSystem {
     this.edges = edges;
     const pistons = new Pistons(geometry.cylinders, at.cylinders, geometry.boreArea, omega, gas);
     this.pistons = pistons;
-    const memory = new Memory(geometry.cylinders.length);
+    const keepsSparks = engine.combustion.enabled && engine.cylinderHeat.law === 'Woschni';
+    const memory = new Memory(geometry.cylinders.length, keepsSparks);
     this.memory = memory;
     this.trapped = geometry.cylinders.map(() => ({
       mass: 0,

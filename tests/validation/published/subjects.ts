@@ -4,6 +4,7 @@ import { crankTrain } from './crank-train.ts';
 import { fire } from './fire.ts';
 import { flow } from './flow.ts';
 import { gas } from './gas.ts';
+import { heat } from './heat.ts';
 import { scavenging } from './scavenging.ts';
 
 /** Everything that is held against print, in the order of docs/validation.md. A new file of comparisons is one line here. */
@@ -11,6 +12,7 @@ export const subjects = (): readonly Subject[] => [
   blower(),
   flow(),
   gas(),
+  heat(),
   scavenging(),
   crankTrain(),
   fire(),

@@ -7,6 +7,10 @@ import { tubeCoefficient } from '../../heat-transfer/tube-nusselt.ts';
 import { TURN } from '../../units.ts';
 import type { Firing } from '../sources/combustion.ts';
 import { Burning } from '../sources/combustion.ts';
+import { AnnandFilm } from '../films/annand-film.ts';
+import type { Film } from '../films/film.ts';
+import { HohenbergFilm } from '../films/hohenberg-film.ts';
+import { WoschniFilm } from '../films/woschni-film.ts';
 import { CylinderWalls } from '../sources/cylinder-walls.ts';
 import type { NodeWall } from '../sources/node-walls.ts';
 import { NodeWalls } from '../sources/node-walls.ts';
@@ -20,15 +24,33 @@ const PLENUM_FILM_RISE = 30;
 const PASSAGE_FILM_RISE = 60;
 const COLLECTOR_FILM = 900;
 
-export function cylinderWallsOf({ model, point, pistons, gas }: Parts): CylinderWalls {
-  const { engine, network } = model;
-  const stroke = 2 * engine.train.crankRadius;
-  const pistonSpeed = (2 * stroke * point.speed) / TURN;
+/** The law of the coefficient that the design names. */
+function filmOf({ model, point, pistons, gas, instant, memory }: Parts): Film {
+  const { cylinderHeat, cylinder, train } = model.engine;
+  const { bore } = cylinder;
+  const pistonSpeed = (4 * train.crankRadius * point.speed) / TURN;
+  const nodes = model.network.at.cylinders;
+  switch (cylinderHeat.law) {
+    case 'Annand':
+      return new AnnandFilm(cylinderHeat.annandA, cylinderHeat.annandB, bore, pistonSpeed, nodes, gas);
+    case 'Woschni':
+      return new WoschniFilm(cylinderHeat, bore, pistonSpeed, nodes, pistons, instant, memory, gas);
+    case 'Hohenberg':
+      return new HohenbergFilm(cylinderHeat.filmFactor, pistonSpeed, nodes, gas);
+  }
+}
+
+export function cylinderWallsOf(parts: Parts): CylinderWalls {
+  const { model, pistons, gas, memory } = parts;
+  const { network, engine } = model;
+  const { crownTemperature, headTemperature, linerTemperature } = engine.cylinderHeat;
+  const given = network.at.cylinders.flatMap(() => [crownTemperature, headTemperature, linerTemperature]);
   return new CylinderWalls(
     network.at.cylinders,
     engine.cylinderHeat,
     engine.cylinder.bore,
-    pistonSpeed,
+    memory.walls.length > 0 ? memory.walls : Float64Array.from(given),
+    filmOf(parts),
     pistons,
     gas,
   );

@@ -81,6 +81,7 @@ export class Burning {
           : completeness;
     this.endAngle[j] = NaN;
     memory.setBurn(j, this.fuelPresent(node), timing.delay, timing.duration, share);
+    if (memory.keepsSparks) memory.setSpark(j, gas.pressure[node], gas.temperature[node], gas.volume[node]);
   }
 
   /** Fuel that has its air beside it [kg]. */
