@@ -20,7 +20,7 @@ import type {
 import type { WindowGroup } from '../sim/engine.ts';
 import { standardAtmosphere } from '../sim/gas/standard-atmosphere.ts';
 import { nominal } from '../sim/exchange/discharge-table.ts';
-import { TURN } from '../sim/units.ts';
+import { TURN, um } from '../sim/units.ts';
 import { cylinderName } from './cylinder-name.ts';
 import { inSi } from './in-si.ts';
 import type { InSi } from './in-si.ts';
@@ -31,6 +31,9 @@ type Si = InSi<Design>;
 
 /** Rotor tip speeds not to be passed where none is given [m/s]: straight, twisted. Typical; ranges 30-45 and 60-100. */
 const MAX_TIP_SPEED = { straight: 40, twisted: 80 };
+
+/** Sauter mean of drops where none is given [m]: see the field's source. */
+const DROP_DIAMETER = { carburettor: 30 * um, passages: 30 * um, cylinders: 15 * um };
 
 /** A complete design becomes the engine that the model computes: base SI, every derived default filled in. */
 export function toEngine(design: Design): Engine {
@@ -92,7 +95,11 @@ export function toEngine(design: Design): Engine {
       fuel: fuel.kind,
       lambda: fuel.lambda,
       oilShare: fuel.oilShare,
+      feed: fuel.feed,
       evaporatedShare: fuel.evaporatedShare,
+      liquidGoesOn: fuel.liquidGoesOn,
+      dropDiameter: fuel.drop ?? DROP_DIAMETER[fuel.feed],
+      injection: { ...fuel.injection },
     },
     scavenging: scavenging(si),
     combustion: { ...burning },

@@ -60,6 +60,7 @@ export const UNITS: readonly Unit[] = [
   unit('length', 'in', u.inch, ['inch', 'inches', '"', '″']),
   unit('length', 'm', 1),
   unit('length', 'ft', u.foot, ['foot', 'feet']),
+  unit('length', 'µm', u.um, ['um', 'μm', 'micron', 'microns']),
   unit('area', 'mm²', u.mm2, ['mm2', 'mm^2']),
   unit('area', 'cm²', u.cm2, ['cm2', 'cm^2']),
   unit('area', 'in²', u.in2, ['in2', 'in^2', 'sq in']),
@@ -134,6 +135,7 @@ const as = (symbol: string, shown: string, dimension?: Dimension): Unit => {
 export const UNIT_OF_SUFFIX = {
   mm: bySymbol('mm'),
   m: bySymbol('m'),
+  um: bySymbol('µm'),
   mm2: bySymbol('mm²'),
   cm2: bySymbol('cm²'),
   cc: bySymbol('cc'),

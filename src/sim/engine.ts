@@ -248,8 +248,16 @@ export interface Charge {
   readonly lambda: number;
   /** Oil in the fuel, share by volume [-]. */
   readonly oilShare: number;
-  /** Share of the fuel that evaporates in the tract from the heat of the air itself, before saturation limits it [-]. */
+  /** Where fuel joins the air: at the throttle, at the mouth of each passage, or in the cylinder after its windows have shut. */
+  readonly feed: 'carburettor' | 'passages' | 'cylinders';
+  /** Of a carburettor: share of the fuel that evaporates in the tract from the heat of the air itself, before saturation limits it [-]. */
   readonly evaporatedShare: number;
+  /** Of a carburettor: whether the rest goes on as liquid, or the walls of the tract evaporate it at once. */
+  readonly liquidGoesOn: boolean;
+  /** Sauter mean diameter of the drops that are carried or injected [m]. */
+  readonly dropDiameter: number;
+  /** Into cylinders: crank angle from the shutting of the last window to the beginning, and over which it lasts [rad]. */
+  readonly injection: { readonly delay: number; readonly duration: number };
 }
 
 export interface Scavenging {

@@ -10,6 +10,7 @@ export const TURN = 2 * Math.PI;
 
 export const mm = 1e-3;
 export const cm = 1e-2;
+export const um = 1e-6;
 export const inch = 0.0254;
 export const mm2 = 1e-6;
 export const cm2 = 1e-4;

@@ -60,6 +60,8 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
       return engine.ambient.pressure;
     case 'surroundings.altitude_m':
       return standardHeight(engine.ambient.pressure);
+    case 'fuel.drop_um':
+      return engine.charge.dropDiameter;
     case 'blower.displacement_cc':
       return engine.blower.displacement;
     case 'blower.centreDistance_mm':

@@ -110,7 +110,9 @@ function tract(model: Model, point: SolvedPoint): string[] {
   return [
     `Carburettor: ${fixed(intake.depression / mbar, 1)} mbar below ambient behind the throttle, ${fixed(intake.throatSpeed, 0)} m/s in its open area, ${fixed(intake.boreSpeed, 0)} m/s over the bore;`,
     `  mixture wets ${fixed(intake.wettedVolume / cc, 0)} cc on its way to the cylinders. Premix carries ${fixed((oilFlow(model, point) * HOUR) / litre, 3)} l/h of oil; none of it passes the crankcase, whose bearings need their own.`,
-    `Plenum: ${fixed(fire.tractMass / gram, 2)} g of mixture (${fixed(fire.energy / kJ, 1)} kJ) stand in the tract. If it burned shut in, the plenum would see up to ${fixed(fire.spaces.find(({ space }) => space === 'plenum')!.closedPressure / bar, 1)} bar; ${relieved}.`,
+    fire.plenumBurns
+      ? `Plenum: ${fixed(fire.tractMass / gram, 2)} g of mixture (${fixed(fire.energy / kJ, 1)} kJ) stand in the tract. If it burned shut in, the plenum would see up to ${fixed(fire.spaces.find(({ space }) => space === 'plenum')!.closedPressure / bar, 1)} bar; ${relieved}.`
+      : 'Plenum: no fuel joins the air ahead of it, so no mixture stands there but what is blown back.',
     `  A bound, not a strength to design for: a flame that turns into a detonation goes far beyond. Flame arrester and relief belong on every plenum.`,
   ];
 }

@@ -24,12 +24,14 @@ export function backfireReport(
     fixed(energy / kJ, 2),
     above(closedPressure),
   ]);
-  const relieved =
-    plenum.relief && fire.relievedPressure !== null
+  const relieved = !fire.plenumBurns
+    ? 'No fuel joins the air ahead of the plenum, so no mixture stands there but what is blown back.'
+    : plenum.relief && fire.relievedPressure !== null
       ? `The relief valve (${fixed(plenum.relief.area / mm2, 0)} mm²) leaves about ${above(fire.relievedPressure)} bar, were the plenum burned in ${fixed(fire.burnTime / millisecond, 1)} ms.`
       : 'There is no relief valve.';
-  const needed =
-    fire.reliefNeeded === null
+  const needed = !fire.plenumBurns
+    ? ''
+    : fire.reliefNeeded === null
       ? `What relief would hold it to ${above(fire.held)} bar lies outside the rule (0.1 to 2 bar over the plenum’s own pressure).`
       : `To hold it to ${above(fire.held)} bar takes some ${fixed(fire.reliefNeeded / mm2, 0)} mm², a disc of ${fixed(Math.sqrt((4 * fire.reliefNeeded) / Math.PI) / mm, 0)} mm that bursts early (EN 14994, made for larger vessels).`;
   return [
@@ -38,9 +40,13 @@ export function backfireReport(
     '',
     table(['', 'cc', 'mixture g', 'kJ', 'bar above ambient'], rows),
     '',
-    `A passage that the burning plenum packs before it burns itself could see ${above(fire.piledPressure)} bar.`,
+    ...(fire.piledPressure === null
+      ? []
+      : [
+          `A passage that the burning plenum packs before it burns itself could see ${above(fire.piledPressure)} bar.`,
+        ]),
     relieved,
-    needed,
+    ...(needed === '' ? [] : [needed]),
     ...(fire.spaces.some(({ space }) => space === 'crankcase')
       ? []
       : ['For the crankcase give its volume: --crankcase 600cc.']),

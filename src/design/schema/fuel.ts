@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { FUELS } from '../../sim/gas/fuels.ts';
-import { choice, filled, group, number, yesNo } from './builders.ts';
+import { choice, filled, group, number, numberOrNone, yesNo } from './builders.ts';
 import { butterflyOrSlide } from './shared.ts';
 
 const CHOICE = 'the builder’s choice';
@@ -246,6 +246,28 @@ const burning = group(
   { detail: true },
 );
 
+const injection = group(
+  'Injection into the cylinders',
+  'Used where fuel joins the air in the cylinders.',
+  {
+    delay_deg: number(0, {
+      label: 'From the shutting of the last window to the beginning',
+      min: 0,
+      max: 60,
+      plausible: [0, 30],
+      source: 'as early as nothing can be lost',
+    }),
+    duration_deg: number(30, {
+      label: 'Duration of injection',
+      min: 1,
+      max: 90,
+      plausible: [5, 50],
+      source: 'typical; 30° at 6000 rpm are 0.8 ms',
+    }),
+  },
+  { detail: true },
+);
+
 export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.', {
   kind: choice(fuelNames, 'petrol', { label: 'Fuel', source: CHOICE }),
   lambda: number(0.88, {
@@ -264,15 +286,38 @@ export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.',
     plausible: [0.01, 0.06],
     source: 'typical',
   }),
+  feed: choice(['carburettor', 'passages', 'cylinders'], 'carburettor', {
+    label: 'Fuel joins the air',
+    help: 'In the carburettor; by an injector at the mouth of every passage; or by one in every cylinder after its windows have shut, where λ is that of the air shut in.',
+    source: CHOICE,
+  }),
   evaporatedShare: number(0.5, {
     detail: true,
     label: 'Fuel that evaporates before the blower',
-    help: 'By the heat of the air itself; saturation may allow less.',
+    help: 'Of a carburettor: by the heat of the air itself; saturation may allow less.',
     min: 0,
     max: 1,
     plausible: [0.2, 0.9],
     source: 'typical',
   }),
+  liquidGoesOn: yesNo(false, {
+    detail: true,
+    label: 'The rest goes on as liquid',
+    help: 'Of a carburettor. Yes: as drops, which evaporate in passages and cylinders. No: the walls of the tract evaporate them at once.',
+    source: 'no: a warm tract',
+  }),
+  drop_um: numberOrNone({
+    detail: true,
+    label: 'Diameter of drops',
+    help: 'Sauter mean, of fuel that is injected or goes on as liquid; drops half as wide evaporate in a quarter of the time.',
+    min: 2,
+    max: 300,
+    plausible: [8, 60],
+    source:
+      'typical; injectors into the cylinder make 10 µm with air to 25 µm without, Zhao, Lai & Harrington, Progress in Energy and Combustion Science 25, 1999; low pressure makes larger ones',
+    otherwise: '15 µm injected into the cylinders, 30 µm else',
+  }),
+  injection: filled(injection),
   spark_degBTDC: number(24, {
     label: 'Spark advance',
     help: 'Before each cylinder’s own top dead centre.',

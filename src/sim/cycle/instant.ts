@@ -24,3 +24,16 @@ export interface Source {
   recordAt: number;
   addTo(rates: Float64Array, record: boolean): void;
 }
+
+/**
+ * Adds to a whole step what is integrated exactly over it and spread evenly, such as burning: `prepare` works it out at the
+ * beginning of the step, `addTo` adds `weight` times its rates to a vector of the state. Records as `Source`.
+ */
+export interface StepSource {
+  readonly recordCount: number;
+  recordAt: number;
+  /** [s] */
+  weight: number;
+  prepare(): void;
+  addTo(vector: Float64Array, record: boolean): void;
+}

@@ -7,12 +7,13 @@ const WALL_SCALE = 100;
  */
 export class Memory {
   /** Numbers per cylinder. */
-  static readonly STRIDE = 5;
+  static readonly STRIDE = 6;
   private static readonly STALE = 0;
   private static readonly BURN_MASS = 1;
   private static readonly BURN_DELAY = 2;
   private static readonly BURN_DURATION = 3;
   private static readonly COMPLETENESS = 4;
+  private static readonly INJECTION = 5;
 
   /** Numbers per cylinder of the state at the spark, where it is kept: pressure, temperature, volume. */
   private static readonly SPARK_STRIDE = 3;
@@ -94,6 +95,15 @@ export class Memory {
     return this.values[j * Memory.STRIDE + Memory.COMPLETENESS];
   }
 
+  /** Fuel that is injected into the cylinder in this turn [kg]. */
+  injection(j: number): number {
+    return this.values[j * Memory.STRIDE + Memory.INJECTION];
+  }
+
+  setInjection(j: number, mass: number): void {
+    this.values[j * Memory.STRIDE + Memory.INJECTION] = mass;
+  }
+
   setBurn(j: number, mass: number, delay: number, duration: number, completeness: number): void {
     const at = j * Memory.STRIDE;
     this.values[at + Memory.BURN_MASS] = mass;
@@ -112,6 +122,8 @@ export class Memory {
       const mass = this.burnMass(j);
       weights.fill(1, at, at + Memory.STRIDE);
       weights[at + Memory.BURN_MASS] = mass > 0 ? 1 / mass : 0;
+      const injected = this.injection(j);
+      weights[at + Memory.INJECTION] = injected > 0 ? 1 / injected : 0;
     }
     for (let i = this.cylinders * Memory.STRIDE; i < this.values.length; i++) {
       const wall = this.wallsAt >= 0 && i >= this.wallsAt;

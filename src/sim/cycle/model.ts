@@ -2,7 +2,7 @@ import { gearRatio, periodTurns, trainEfficiency } from '../blower/gear-train.ts
 import type { Engine } from '../engine.ts';
 import { ConstituentSet } from '../gas/constituent-set.ts';
 import type { DesignMixture } from '../gas/mixture.ts';
-import { designMixture } from '../gas/mixture.ts';
+import { designMixture, PRODUCTS_INDEX } from '../gas/mixture.ts';
 import { geometryOf } from '../geometry/geometry-of.ts';
 import type { EngineGeometry } from '../geometry/cylinder-geometry.ts';
 import type { Outcome } from '../outcome.ts';
@@ -52,7 +52,7 @@ export function buildModel(engine: Engine): Outcome<Model> {
     geometry: geometry.value,
     mixture: mixture.value,
     set: new ConstituentSet(mixture.value.constituents),
-    fresh: [true, true, false],
+    fresh: mixture.value.constituents.map((_, k) => k !== PRODUCTS_INDEX),
     network: buildNetwork(engine),
     outflow: new OutflowPurity(engine.scavenging),
     drive: {

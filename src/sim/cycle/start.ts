@@ -1,4 +1,4 @@
-import { AIR_INDEX, chargeFractions } from '../gas/mixture.ts';
+import { AIR_INDEX, chargeFractions, drawnFractions } from '../gas/mixture.ts';
 import type { CycleSystem } from './system.ts';
 
 /** State and memory at the beginning of a period: enough to go on from. Plain data. */
@@ -15,9 +15,9 @@ export interface PeriodStart {
 export function runningGuess(system: CycleSystem): PeriodStart {
   const { model } = system;
   const { ambient, combustion } = model.engine;
-  const fresh = chargeFractions(model.mixture);
+  const fresh = drawnFractions(model.mixture);
   const old = combustion.enabled ? chargeFractions(model.mixture, 0) : fresh;
-  const mixed = combustion.enabled ? chargeFractions(model.mixture, 0.7) : fresh;
+  const mixed = combustion.enabled ? drawnFractions(model.mixture, 0.7) : fresh;
   const inlet = model.mixture.evaporation.temperature;
   const first = model.network.at.cylinders[0];
   return fill(system, (kind, node) => {

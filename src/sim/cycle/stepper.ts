@@ -39,6 +39,7 @@ export class Stepper {
     system.instant.theta = this.theta;
     if (!system.rates(y, this.firstRates, record) || !system.gas.inRange()) return false;
     system.implicit.freeze();
+    system.evaporating?.freeze();
     return true;
   }
 
@@ -53,13 +54,13 @@ export class Stepper {
   step(y: Float64Array, next: Float64Array, record: boolean, judge: boolean): boolean {
     const { system, method, stages, couplings, argument, rates, firstRates, theta, span } = this;
     const { stages: s, a, d, m, e, alpha, gamma } = method;
-    const { instant, burning, implicit, stateSize } = system;
+    const { instant, stepSources, evaporating, implicit, stateSize } = system;
     const size = record ? system.size : stateSize;
     const h = span / system.omega;
     const w = gamma * h;
     instant.theta = theta;
     instant.span = span;
-    burning.prepare();
+    for (let j = 0; j < stepSources.length; j++) stepSources[j].prepare();
     implicit.weight = w;
     implicit.factor();
     for (let i = 0; i < s; i++) {
@@ -74,8 +75,14 @@ export class Stepper {
       const u = stages[i];
       for (let k = 0; k < size; k++) u[k] = w * f[k];
       accumulate(u, stages, couplings, i * s, i, size);
-      burning.weight = w;
-      burning.addTo(u, record);
+      for (let j = 0; j < stepSources.length; j++) {
+        stepSources[j].weight = w;
+        stepSources[j].addTo(u, record);
+      }
+      if (evaporating) {
+        evaporating.weight = w;
+        evaporating.relax(u, record);
+      }
       implicit.drift = w * d[i] * h;
       implicit.solve(u, record, stateSize);
     }

@@ -1,14 +1,15 @@
-import { AIR_INDEX, FUEL_INDEX } from '../gas/mixture.ts';
+import { AIR_INDEX, FUEL_INDEX, LIQUID_INDEX } from '../gas/mixture.ts';
 import { TURN } from '../units.ts';
 import { designFlows } from './assembly/design-flows.ts';
 import type { Parts } from './assembly/flow-elements.ts';
 import { flowElements } from './assembly/flow-elements.ts';
+import { cylinderInjectionOf, evaporatingOf, passageInjectionOf } from './assembly/fuel-feed.ts';
 import { burningOf, cylinderWallsOf, nodeWallsOf } from './assembly/heat-and-fire.ts';
 import { EdgeFlows } from './edge-flows.ts';
 import type { DisplacementBlower } from './flows/displacement-blower.ts';
 import { GasStates } from './gas-states.ts';
 import { ImplicitPressures } from './implicit-pressures.ts';
-import type { FlowElement, Instant, Source } from './instant.ts';
+import type { FlowElement, Instant, Source, StepSource } from './instant.ts';
 import { Memory } from './memory.ts';
 import type { Model } from './model.ts';
 import type { OperatingPoint } from './operating-point.ts';
@@ -16,9 +17,12 @@ import { Pistons } from './pistons.ts';
 import type { CycleEvent } from './schedule.ts';
 import { Backflow } from './sources/backflow.ts';
 import type { Burning, Firing } from './sources/combustion.ts';
+import type { CylinderInjection } from './sources/cylinder-injection.ts';
 import type { CylinderWalls } from './sources/cylinder-walls.ts';
+import type { Evaporating } from './sources/evaporating.ts';
 import { Gauges } from './sources/gauges.ts';
 import type { NodeWalls } from './sources/node-walls.ts';
+import type { PassageInjection } from './sources/passage-injection.ts';
 import { PistonWork } from './sources/piston-work.ts';
 
 /** What stood in a cylinder when all its windows had shut. */
@@ -59,11 +63,17 @@ export class CycleSystem {
   readonly nodeWalls: NodeWalls;
   readonly gauges: Gauges;
   readonly backflow: Backflow;
+  /** Null where a design has none. */
+  readonly evaporating: Evaporating | null;
+  readonly passageInjection: PassageInjection | null;
+  readonly cylinderInjection: CylinderInjection | null;
+  /** What is integrated exactly over a step. */
+  readonly stepSources: readonly StepSource[];
   /** Flow through the engine at the wanted delivery ratio, ambient density [kg/s]. */
   readonly designFlow: number;
 
   private readonly flows: readonly FlowElement[];
-  private readonly sources: readonly Source[];
+  private readonly sources: Source[];
 
   constructor(
     readonly model: Model,
@@ -111,16 +121,21 @@ export class CycleSystem {
     this.nodeWalls = nodeWallsOf(parts);
     this.gauges = new Gauges([at.box, at.plenum, ...at.collectors], gas);
     this.backflow = new Backflow([...through.transfers, ...through.exhausts], edges);
+    this.evaporating = evaporatingOf(parts);
+    this.passageInjection = passageInjectionOf(parts);
+    this.cylinderInjection = cylinderInjectionOf(parts);
     this.sources = [blower, this.pistonWork, this.cylinderWalls, this.nodeWalls, this.gauges, this.backflow];
+    if (this.passageInjection) this.sources.push(this.passageInjection);
+    if (this.evaporating) this.sources.push(this.evaporating);
+    this.stepSources = this.cylinderInjection ? [this.cylinderInjection, this.burning] : [this.burning];
 
     this.stateSize = network.dynamicCount * gas.stride;
     let end = this.stateSize + edges.count * edges.stride;
-    for (const source of this.sources) {
+    for (const source of [...this.sources, ...this.stepSources]) {
       source.recordAt = end;
       end += source.recordCount;
     }
-    this.burning.recordAt = end;
-    this.size = end + this.burning.recordCount;
+    this.size = end;
     this.implicit = new ImplicitPressures(gas, edges);
   }
 
@@ -149,8 +164,10 @@ export class CycleSystem {
       const { kind, cylinder: j } = events[i];
       if (kind === 'exhaust opens')
         this.memory.setStalePurity(j, this.purity(this.model.network.at.cylinders[j]));
-      else if (kind === 'trapped') this.noteTrapped(j);
-      else if (this.model.engine.combustion.enabled) this.burning.ignite(j);
+      else if (kind === 'trapped') {
+        this.noteTrapped(j);
+        this.cylinderInjection?.meter(j);
+      } else if (this.model.engine.combustion.enabled) this.burning.ignite(j);
     }
   }
 
@@ -171,6 +188,7 @@ export class CycleSystem {
     into.mass = gas.mass[node];
     into.air = gas.mass[node] * gas.fraction[base + AIR_INDEX];
     into.fuel = gas.mass[node] * gas.fraction[base + FUEL_INDEX];
+    if (gas.set.count > LIQUID_INDEX) into.fuel += gas.mass[node] * gas.fraction[base + LIQUID_INDEX];
     into.purity = this.purity(node);
     into.stale = this.memory.stalePurity(j);
     into.pressure = gas.pressure[node];

@@ -6,8 +6,8 @@ const STRIDE = 10;
 /**
  * The constituents of one model, packed for the step.
  *
- *   cv_i(T) = R_i (a1 - 1 + a2 T + a3 T^2 + a4 T^3 + a5 T^4)
- *   u_i(T)  = integral of cv_i + R_i a6                              absolute, as in polynomial.ts
+ *   cv_i(T) = s_i (a1 - R_i / s_i + a2 T + a3 T^2 + a4 T^3 + a5 T^4)       s_i: scale, R_i for a gas
+ *   u_i(T)  = integral of cv_i + s_i a6                              absolute, as in polynomial.ts
  *
  * Valid: as its constituents; outside their ranges the end pieces are extrapolated (see polynomial.ts). A NaN
  * temperature gives NaN: the caller checks the range.
@@ -31,10 +31,10 @@ export class ConstituentSet {
     this.#firstBreak = new Int32Array(this.count + 1);
     constituents.forEach((gas, i) => (this.#firstBreak[i + 1] = this.#firstBreak[i] + gas.breaks.length));
     this.#coefficients = Float64Array.from(
-      constituents.flatMap(({ gasConstant: R, pieces }) =>
+      constituents.flatMap(({ gasConstant: R, scale, pieces }) =>
         pieces.flatMap(([a1, a2, a3, a4, a5, a6]) => {
-          const c = [a1 - 1, a2, a3, a4, a5].map((a) => R * a);
-          return [...c, c[1] / 2, c[2] / 3, c[3] / 4, c[4] / 5, R * a6];
+          const c = [a1 - R / scale, a2, a3, a4, a5].map((a) => scale * a);
+          return [...c, c[1] / 2, c[2] / 3, c[3] / 4, c[4] / 5, scale * a6];
         }),
       ),
     );

@@ -43,6 +43,7 @@ function likeIsooctane(name: string, atoms: Elements, heatingValue: number): Con
   return {
     name,
     gasConstant,
+    scale: gasConstant,
     breaks: model.breaks,
     pieces: model.pieces.map(([a1, a2, a3, a4, a5, a6, a7]) => [
       scale * a1,

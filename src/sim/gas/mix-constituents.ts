@@ -39,6 +39,7 @@ export function mixConstituents(
   return {
     name,
     gasConstant: MOLAR_GAS_CONSTANT / molarMass,
+    scale: MOLAR_GAS_CONSTANT / molarMass,
     breaks,
     pieces,
     elements: sumElements(

@@ -10,6 +10,7 @@ import type { Fuel } from './fuel.ts';
 import { molarEnthalpy, stoichiometricAirFuelRatio } from './fuel.ts';
 import { FUELS } from './fuels.ts';
 import { breathedAir } from './moist-air.ts';
+import { liquidFuel } from './liquid-fuel.ts';
 import type { ProductMoles } from './products.ts';
 import { oxygenDemand, productMoles, productsConstituent, sootLimit } from './products.ts';
 import { SPECIES, speciesConstituent } from './species.ts';
@@ -18,15 +19,18 @@ const [CO, CO2, H2, H2O, O2] = [SPECIES.CO, SPECIES.CO2, SPECIES.H2, SPECIES.H2O
   speciesConstituent,
 );
 
-/** Place of each constituent in the default set. */
+/** Place of each constituent in the default set; liquid fuel is the fourth of a design that carries any. */
 export const AIR_INDEX = 0;
 export const FUEL_INDEX = 1;
 export const PRODUCTS_INDEX = 2;
+export const LIQUID_INDEX = 3;
 
 /** The mixture a design runs on. Per kilogram of fuel means fuel as fed, oil included. */
 export interface DesignMixture {
-  /** Air, fuel vapour, and the products of the two in the design's proportion. */
-  readonly constituents: readonly [Constituent, Constituent, Constituent];
+  /** Air, fuel vapour, the products of the two in the design's proportion, and liquid fuel where it is carried or injected. */
+  readonly constituents: readonly Constituent[];
+  /** Mass fractions of what the throttle lets in, in the order of the constituents [-]. */
+  readonly drawn: readonly number[];
   /** Fuel as fed, oil included. */
   readonly fuel: Fuel;
   /** Of the products [mol per mole of fuel]. */
@@ -40,7 +44,7 @@ export interface DesignMixture {
   readonly heatingValue: number;
   /** Chemical energy left in the CO and H2 of the products [J/kg of fuel]. */
   readonly unburnedEnergy: number;
-  /** What the fuel does to the air at ambient pressure and temperature. */
+  /** What the fuel does to the air at the throttle, at ambient pressure and temperature: nothing where none joins there. */
   readonly evaporation: Evaporation;
 }
 
@@ -76,12 +80,18 @@ export function designMixture(charge: Charge, ambient: Ambient): Outcome<DesignM
   const airFuelRatio = charge.lambda * stoichiometric;
   const water = (waterPerAir * charge.lambda * oxygenDemand(fuel.atoms)) / AIR_MOLE_FRACTIONS.O2;
   const products = productMoles(fuel.atoms, charge.lambda, water);
+  const evaporation = atThrottle(charge, ambient, fuel, airFuelRatio, air);
+  const constituents = [
+    air,
+    fuel.vapour,
+    productsConstituent(`products of ${fuel.name}, lambda ${charge.lambda}`, products),
+  ];
+  if (carriesLiquid(charge)) constituents.push(liquidFuel(fuel));
+  const fuelShare = charge.feed === 'carburettor' ? 1 / (1 + airFuelRatio) : 0;
+  const vapourShare = carriesLiquid(charge) ? fuelShare * evaporation.evaporatedShare : fuelShare;
   return success({
-    constituents: [
-      air,
-      fuel.vapour,
-      productsConstituent(`products of ${fuel.name}, lambda ${charge.lambda}`, products),
-    ],
+    constituents,
+    drawn: [1 - fuelShare, vapourShare, 0, fuelShare - vapourShare].slice(0, constituents.length),
     fuel,
     products,
     dryShare,
@@ -89,15 +99,23 @@ export function designMixture(charge: Charge, ambient: Ambient): Outcome<DesignM
     airFuelRatio,
     heatingValue: fuel.lowerHeatingValue,
     unburnedEnergy: unburnedEnergy(fuel, products),
-    evaporation: evaporateInto(
-      fuel,
-      airFuelRatio,
-      ambient.temperature,
-      ambient.pressure,
-      charge.evaporatedShare,
-      air,
-    ),
+    evaporation,
   });
+}
+
+/** Whether liquid fuel is a constituent of the charge. */
+const carriesLiquid = ({ feed, liquidGoesOn }: Charge): boolean => feed !== 'carburettor' || liquidGoesOn;
+
+function atThrottle(
+  { feed, evaporatedShare, liquidGoesOn }: Charge,
+  { temperature, pressure }: Ambient,
+  fuel: Fuel,
+  airFuelRatio: number,
+  air: Constituent,
+): Evaporation {
+  if (feed !== 'carburettor') return { temperature, evaporatedShare: 0, saturated: false, heatFromWalls: 0 };
+  const met = evaporateInto(fuel, airFuelRatio, temperature, pressure, evaporatedShare, air);
+  return liquidGoesOn ? { ...met, heatFromWalls: 0 } : met;
 }
 
 /** Heat that the CO and H2 of the products would still give at 298.15 K [J/kg of fuel]. */
@@ -108,15 +126,22 @@ function unburnedEnergy(fuel: Fuel, products: ProductMoles): number {
 }
 
 /**
- * Mass fractions of a charge as the carburettor makes it, in the order of the constituents [-].
+ * Mass fractions of a charge in which all fuel is vapour, ready to burn, in the order of the constituents [-].
  *
  * @param purity - share of it; the rest is burned gas [-]
  */
-export function chargeFractions({ airFuelRatio }: DesignMixture, purity = 1): readonly number[] {
+export function chargeFractions(
+  { airFuelRatio, constituents }: DesignMixture,
+  purity = 1,
+): readonly number[] {
   const fuel = 1 / (1 + airFuelRatio);
-  const fractions = [0, 0, 0];
+  const fractions = constituents.map(() => 0);
   fractions[AIR_INDEX] = purity * (1 - fuel);
   fractions[FUEL_INDEX] = purity * fuel;
   fractions[PRODUCTS_INDEX] = 1 - purity;
   return fractions;
 }
+
+/** The same of what the throttle lets in, and so of what stands in inlet box and plenum. */
+export const drawnFractions = ({ drawn }: DesignMixture, purity = 1): readonly number[] =>
+  drawn.map((share, k) => purity * share + (k === PRODUCTS_INDEX ? 1 - purity : 0));

@@ -4,7 +4,7 @@ import type { Constituent } from './constituent.ts';
 export type SevenCoefficients = readonly [number, number, number, number, number, number, number];
 
 /**
- * Seven-coefficient polynomials of one constituent, per kilogram.
+ * Seven-coefficient polynomials of one constituent, per kilogram; R stands for its scale, which is the gas constant of a gas.
  *
  *   cp(T) = R (a1 + a2 T + a3 T^2 + a4 T^3 + a5 T^4)
  *   h(T)  = R (a1 T + a2 T^2/2 + a3 T^3/3 + a4 T^4/4 + a5 T^5/5 + a6)      absolute: zero for the elements at 298.15 K
@@ -25,7 +25,7 @@ function pieceAt(gas: Constituent, T: number): SevenCoefficients {
 /** Specific heat at constant pressure [J/(kg K)] at temperature T [K]; see above. */
 export function specificHeat(gas: Constituent, T: number): number {
   const [a1, a2, a3, a4, a5] = pieceAt(gas, T);
-  return gas.gasConstant * (a1 + T * (a2 + T * (a3 + T * (a4 + T * a5))));
+  return gas.scale * (a1 + T * (a2 + T * (a3 + T * (a4 + T * a5))));
 }
 
 /** Ratio of specific heats [-] at temperature T [K]. */
@@ -37,7 +37,7 @@ export function heatRatio(gas: Constituent, T: number): number {
 /** Absolute enthalpy [J/kg] at temperature T [K]; see above. */
 export function enthalpy(gas: Constituent, T: number): number {
   const [a1, a2, a3, a4, a5, a6] = pieceAt(gas, T);
-  return gas.gasConstant * (a6 + T * (a1 + T * (a2 / 2 + T * (a3 / 3 + T * (a4 / 4 + (T * a5) / 5)))));
+  return gas.scale * (a6 + T * (a1 + T * (a2 / 2 + T * (a3 / 3 + T * (a4 / 4 + (T * a5) / 5)))));
 }
 
 /** Absolute internal energy [J/kg] at temperature T [K]; see above. */
@@ -48,5 +48,5 @@ export function internalEnergy(gas: Constituent, T: number): number {
 /** Entropy at one atmosphere [J/(kg K)] at temperature T [K]; see above. */
 export function entropy(gas: Constituent, T: number): number {
   const [a1, a2, a3, a4, a5, , a7] = pieceAt(gas, T);
-  return gas.gasConstant * (a7 + a1 * Math.log(T) + T * (a2 + T * (a3 / 2 + T * (a4 / 3 + (T * a5) / 4))));
+  return gas.scale * (a7 + a1 * Math.log(T) + T * (a2 + T * (a3 / 2 + T * (a4 / 3 + (T * a5) / 4))));
 }

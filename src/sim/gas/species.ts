@@ -126,6 +126,7 @@ export function speciesConstituent(species: Species): Constituent {
   return {
     name: species.name,
     gasConstant: MOLAR_GAS_CONSTANT / molarMass,
+    scale: MOLAR_GAS_CONSTANT / molarMass,
     breaks: [species.breakTemperature],
     pieces: [species.low, species.high],
     elements: sumElements([{ weight: 1 / molarMass, of: species.atoms }]),

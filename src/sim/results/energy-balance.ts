@@ -1,6 +1,6 @@
 import { THERMOCHEMICAL_TEMPERATURE } from '../constants.ts';
 import type { CycleSystem } from '../cycle/system.ts';
-import { FUEL_INDEX } from '../gas/mixture.ts';
+import { FUEL_INDEX, LIQUID_INDEX, PRODUCTS_INDEX } from '../gas/mixture.ts';
 import { enthalpy } from '../gas/polynomial.ts';
 import type { PeriodTotals } from './period-totals.ts';
 import type { EnergyBalance } from './point-result.ts';
@@ -30,13 +30,19 @@ export function energyBalance(
   const reference = constituents.map((gas) => enthalpy(gas, THERMOCHEMICAL_TEMPERATURE));
   const chemical = constituents.map(() => 0);
   chemical[FUEL_INDEX] = fuel.lowerHeatingValue + fuel.latentHeat;
-  chemical[chemical.length - 1] = mixture.unburnedEnergy / (1 + mixture.airFuelRatio);
+  chemical[PRODUCTS_INDEX] = mixture.unburnedEnergy / (1 + mixture.airFuelRatio);
+  if (chemical.length > LIQUID_INDEX) chemical[LIQUID_INDEX] = fuel.lowerHeatingValue;
 
-  const fuelMass = totals.through(network.through.throttle, FUEL_INDEX);
-  const evaporation = fuelMass * mixture.evaporation.heatFromWalls;
-  // The throttle's enthalpy counts the fuel as a liquid that the tract has helped to evaporate.
-  let exhaust = evaporation - fuelMass * fuel.latentHeat;
-  let unburned = fuelMass * chemical[FUEL_INDEX];
+  const { throttle } = network.through;
+  const vapourFed = totals.through(throttle, FUEL_INDEX);
+  const liquidFed = chemical.length > LIQUID_INDEX ? totals.through(throttle, LIQUID_INDEX) : 0;
+  const injected = totals.injected();
+  const evaporation = vapourFed * mixture.evaporation.heatFromWalls;
+  // Fuel comes as a liquid: the throttle's enthalpy holds what the air and the tract's walls gave to evaporate it.
+  let exhaust = evaporation - vapourFed * fuel.latentHeat;
+  let unburned = vapourFed * chemical[FUEL_INDEX] + liquidFed * fuel.lowerHeatingValue;
+  const { temperature } = system.model.engine.ambient;
+  exhaust -= injected.mass * fuel.liquidSpecificHeat * (temperature - THERMOCHEMICAL_TEMPERATURE);
   for (const { edge, inwards } of totals.boundary()) {
     exhaust -= inwards * totals.enthalpyThrough(edge);
     constituents.forEach((_, k) => {
@@ -47,7 +53,7 @@ export function energyBalance(
   const fluidWork = totals.record(system.blower, 0);
   const casing = totals.record(system.blower, 1);
   return {
-    fuel: fuelMass * fuel.lowerHeatingValue * perSecond,
+    fuel: totals.fuelFed() * fuel.lowerHeatingValue * perSecond,
     brake: known.brake,
     friction: known.friction,
     blower: known.blowerShaft - fluidWork * perSecond,

@@ -1,11 +1,19 @@
 import { MOST_TURNS } from '../cycle/model.ts';
 import type { Model } from '../cycle/model.ts';
-import { rpm } from '../units.ts';
+import { trapAngle } from '../cycle/schedule.ts';
+import { rpm, TURN } from '../units.ts';
 import { beyondTables } from './beyond-tables.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
 
-/** What a reader must know beside the figures. */
-export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>): Note[] {
+/** Share of the fuel that may be liquid at the spark before it is said [-]. */
+const LITTLE = 0.05;
+
+/**
+ * What a reader must know beside the figures.
+ *
+ * @param liquidAtSpark - share of the fuel that is still liquid then, worst cylinder [-]
+ */
+export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liquidAtSpark: number): Note[] {
   const { blower, combustion } = model.engine;
   const notes: Note[] = [];
   const note = (kind: Note['kind'], text: string) => notes.push({ kind, text });
@@ -21,6 +29,19 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>): Note
     note(
       'misfire',
       `${misfiring.length} of ${result.cylinders.length} cylinders hold more burned gas than they are likely to fire with (up to ${(100 * worst).toFixed(0)} %, limit ${(100 * combustion.misfireResidual).toFixed(0)} %): expect misfires. The power shown is an average over them.`,
+    );
+  }
+  if (liquidAtSpark > LITTLE) {
+    note(
+      'assumption',
+      `At the spark up to ${(100 * liquidAtSpark).toFixed(0)} % of a cylinder’s fuel is still liquid; what has not evaporated when its turn comes does not burn. Finer drops or an earlier injection would help.`,
+    );
+  }
+  const late = injectedLate(model);
+  if (late > 0) {
+    note(
+      'caution',
+      `In ${late} of ${result.cylinders.length} cylinders injection goes on after the spark: what comes then does not burn.`,
     );
   }
   if (result.blower.tipSpeed > blower.maxTipSpeed) {
@@ -45,4 +66,14 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>): Note
   }
   notes.push(...beyondTables(model, result));
   return notes;
+}
+
+/** Cylinders whose spark comes before injection has ended. */
+function injectedLate({ engine, geometry }: Model): number {
+  const { feed, injection } = engine.charge;
+  if (feed !== 'cylinders' || !engine.combustion.enabled) return 0;
+  const room = (angle: number) => angle - TURN * Math.floor(angle / TURN);
+  return geometry.cylinders.filter(
+    (each) => room(each.sparkAngle - trapAngle(each)) < injection.delay + injection.duration,
+  ).length;
 }

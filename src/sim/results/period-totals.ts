@@ -1,4 +1,5 @@
 import type { CycleSystem } from '../cycle/system.ts';
+import { AIR_INDEX, FUEL_INDEX, LIQUID_INDEX, PRODUCTS_INDEX } from '../gas/mixture.ts';
 import { enthalpy } from '../gas/polynomial.ts';
 import { findRoot } from '../numerics/find-root.ts';
 
@@ -65,6 +66,39 @@ export class PeriodTotals {
     return found;
   }
 
+  /** Mass that injection fed, and its enthalpy. */
+  injected(): { readonly mass: number; readonly enthalpy: number } {
+    const { passageInjection, cylinderInjection } = this.system;
+    const source = passageInjection ?? cylinderInjection;
+    const mass = source ? this.sum(source) : 0;
+    return { mass, enthalpy: source ? mass * source.fuel.enthalpy : 0 };
+  }
+
+  /** Fuel fed, wherever and in whatever form. */
+  fuelFed(): number {
+    const { system } = this;
+    const { throttle } = system.model.network.through;
+    const liquid = system.gas.set.count > LIQUID_INDEX ? this.through(throttle, LIQUID_INDEX) : 0;
+    return this.through(throttle, FUEL_INDEX) + liquid + this.injected().mass;
+  }
+
+  /** What burning, evaporation and injection made of each constituent. */
+  private made(): number[] {
+    const { model, burning, evaporating } = this.system;
+    const { airFuelRatio, constituents } = model.mixture;
+    const burned = this.sum(burning);
+    const made = constituents.map(() => 0);
+    made[AIR_INDEX] = -burned * airFuelRatio;
+    made[FUEL_INDEX] = -burned;
+    made[PRODUCTS_INDEX] = burned * (1 + airFuelRatio);
+    if (evaporating) {
+      const evaporated = this.sum(evaporating);
+      made[FUEL_INDEX] += evaporated;
+      made[LIQUID_INDEX] = this.injected().mass - evaporated;
+    }
+    return made;
+  }
+
   /**
    * Conservation defects over the period:
    *
@@ -75,12 +109,12 @@ export class PeriodTotals {
    */
   defects(): { mass: number; species: number; energy: number } {
     const { system, records, began } = this;
-    const { gas, model, pistonWork, cylinderWalls, nodeWalls, blower, burning } = system;
+    const { gas, pistonWork, cylinderWalls, nodeWalls, blower } = system;
     const n = gas.set.count;
-    const { airFuelRatio } = model.mixture;
-    const burned = this.sum(burning);
-    const made = [-burned * airFuelRatio, -burned, burned * (1 + airFuelRatio)];
+    const made = this.made();
+    const injected = this.injected();
     const heatAndWork =
+      injected.enthalpy +
       this.record(blower, 0) -
       this.record(blower, 1) -
       this.sum(pistonWork) -
@@ -113,7 +147,7 @@ export class PeriodTotals {
     energyThrough += Math.abs(heatAndWork) + Math.abs(this.sum(pistonWork));
     const share = (defect: number, throughput: number) => (defect === 0 ? 0 : defect / throughput);
     return {
-      mass: share(Math.abs(massDefect), massThrough),
+      mass: share(Math.abs(massDefect - injected.mass), massThrough),
       species: share(species, massThrough),
       energy: share(energy, energyThrough),
     };

@@ -2,7 +2,7 @@ import type { Model } from '../cycle/model.ts';
 import type { OperatingPoint } from '../cycle/operating-point.ts';
 import type { CycleSystem } from '../cycle/system.ts';
 import { fmep } from '../friction/fmep.ts';
-import { AIR_INDEX, FUEL_INDEX } from '../gas/mixture.ts';
+import { AIR_INDEX } from '../gas/mixture.ts';
 import { highestPoint } from '../numerics/highest-point.ts';
 import { timeMean } from '../numerics/time-mean.ts';
 import { TURN } from '../units.ts';
@@ -56,7 +56,7 @@ export function summarise(
     cylinders,
     traces,
   };
-  return { ...result, notes: notesFor(model, result) };
+  return { ...result, notes: notesFor(model, result, Math.max(...system.burning.liquidAtSpark)) };
 }
 
 function ambientDensity(system: CycleSystem): number {
@@ -180,7 +180,7 @@ function engineFigures(
   const crankPower = work - frictionPower - blower.shaftPower;
   const { outputGearEfficiency } = engine.friction;
   const brakePower = crankPower > 0 ? crankPower * outputGearEfficiency : crankPower / outputGearEfficiency;
-  const fuelFlow = totals.through(through.throttle, FUEL_INDEX) * perSecond;
+  const fuelFlow = totals.fuelFed() * perSecond;
   const wallHeat = totals.sum(system.cylinderWalls) * perSecond;
   return {
     sweptVolume: swept,

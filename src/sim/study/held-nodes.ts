@@ -4,7 +4,7 @@ import type { OperatingPoint } from '../cycle/operating-point.ts';
 import { PeriodicSearch } from '../cycle/periodic-search.ts';
 import type { Solution, SolvedStart } from '../cycle/solve.ts';
 import { settle } from '../cycle/solve.ts';
-import { chargeFractions } from '../gas/mixture.ts';
+import { drawnFractions } from '../gas/mixture.ts';
 import { unsolved } from '../results/summarise.ts';
 
 /** State in which a volume is held: as large and as well stirred as it must be never to change. */
@@ -64,7 +64,7 @@ export function* solveHeldNodes(
 ): Generator<void, Solution> {
   const search = new PeriodicSearch(model, point, { start });
   for (const { node, pressure, temperature, purity } of held)
-    search.system.gas.setReservoir(node, pressure, temperature, chargeFractions(model.mixture, purity));
+    search.system.gas.setReservoir(node, pressure, temperature, drawnFractions(model.mixture, purity));
   const found = yield* quietly(settle(search, MOST_CYCLES));
   if (typeof found !== 'string') return found;
   const reason = `with ${what} held, ${found}`;

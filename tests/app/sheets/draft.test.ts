@@ -32,7 +32,7 @@ describe('enter', () => {
     ['abc', '“abc” does not begin with a number; allowed 15 to 150 mm'],
     ['9e9', 'Bore is 9\u202f×\u202f10⁹ mm; allowed 15 to 150 mm'],
     ['', 'nothing is typed; the default is 40 mm; allowed 15 to 150 mm'],
-    ['2 furlong', '“furlong” is not a unit known here; use mm, cm, in, m, ft; allowed 15 to 150 mm'],
+    ['2 furlong', '“furlong” is not a unit known here; use mm, cm, in, m, ft, µm; allowed 15 to 150 mm'],
   ])('holds “%s” in the bore, leaves the design and says: %s', (text, message) => {
     const draft = enter(lovage, 'cylinder.bore_mm', text);
     expect(draft.design).toBe(lovage.design);

@@ -8,7 +8,16 @@ import { enthalpy } from '../../../src/sim/gas/polynomial.ts';
 
 const ambient = { pressure: 101_325, temperature: 293.15, humidity: 0 };
 const tropics = { pressure: 100_000, temperature: 308.15, humidity: 0.8 };
-const petrolCharge: Charge = { fuel: 'petrol', lambda: 0.9, oilShare: 0.02, evaporatedShare: 0.5 };
+const petrolCharge: Charge = {
+  fuel: 'petrol',
+  lambda: 0.9,
+  oilShare: 0.02,
+  feed: 'carburettor',
+  evaporatedShare: 0.5,
+  liquidGoesOn: false,
+  dropDiameter: 30e-6,
+  injection: { delay: 0, duration: 0.5 },
+};
 
 function solved(changes: Partial<Charge>, air = ambient): DesignMixture {
   const outcome = designMixture({ ...petrolCharge, ...changes }, air);
@@ -72,7 +81,7 @@ describe('designMixture', () => {
 
   it('names every wrong field with its value and what is allowed', () => {
     const outcome = designMixture(
-      { fuel: 'coal', lambda: 0.9, oilShare: -0.1, evaporatedShare: NaN },
+      { ...petrolCharge, fuel: 'coal', oilShare: -0.1, evaporatedShare: NaN },
       ambient,
     );
     expect(outcome.ok ? [] : outcome.faults).toEqual([

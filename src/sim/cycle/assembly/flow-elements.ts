@@ -3,7 +3,7 @@ import type { DirectionalCoefficient } from '../../engine.ts';
 import { SeriesArea } from '../../exchange/orifices-in-series.ts';
 import { throttleArea } from '../../exchange/throttle-area.ts';
 import { liquidEnthalpy } from '../../gas/fuel.ts';
-import { AIR_INDEX, chargeFractions } from '../../gas/mixture.ts';
+import { AIR_INDEX } from '../../gas/mixture.ts';
 import { enthalpy } from '../../gas/polynomial.ts';
 import { TURN } from '../../units.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
@@ -76,15 +76,15 @@ function carburettorOf({ model, point, gas, edges, design }: Parts): Carburettor
 
 /** What leaves the carburettor inwards. */
 function supplied({ engine, mixture }: Model): CarburettorMixture {
-  const { airFuelRatio, fuel, evaporation } = mixture;
+  const { airFuelRatio, fuel, evaporation, drawn } = mixture;
   const { temperature } = engine.ambient;
+  const air = enthalpy(mixture.constituents[AIR_INDEX], temperature);
+  if (engine.charge.feed !== 'carburettor') return { fractions: drawn, fuelPerAir: 0, enthalpy: air };
   return {
-    fractions: chargeFractions(mixture),
+    fractions: drawn,
     fuelPerAir: 1 / airFuelRatio,
     enthalpy:
-      (airFuelRatio * enthalpy(mixture.constituents[AIR_INDEX], temperature) +
-        liquidEnthalpy(fuel, temperature) +
-        evaporation.heatFromWalls) /
+      (airFuelRatio * air + liquidEnthalpy(fuel, temperature) + evaporation.heatFromWalls) /
       (1 + airFuelRatio),
   };
 }

@@ -5,7 +5,7 @@ import type { FlowElement } from '../instant.ts';
 import type { Opening } from './orifices.ts';
 import { OrificeFlow } from './orifices.ts';
 
-/** What the carburettor adds to the air. */
+/** What the carburettor makes of the air; fuel may join it elsewhere. */
 export interface CarburettorMixture {
   /** Mass fractions of what leaves it forward. */
   readonly fractions: readonly number[];

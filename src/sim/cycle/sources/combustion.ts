@@ -2,9 +2,9 @@ import type { BurnTiming } from '../../combustion/burn-timing.ts';
 import { burnedShare } from '../../combustion/completeness.ts';
 import { wiebeFraction, wiebePhase } from '../../combustion/wiebe.ts';
 import type { Combustion } from '../../engine.ts';
-import { AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX } from '../../gas/mixture.ts';
+import { AIR_INDEX, FUEL_INDEX, LIQUID_INDEX, PRODUCTS_INDEX } from '../../gas/mixture.ts';
 import type { GasStates } from '../gas-states.ts';
-import type { Instant } from '../instant.ts';
+import type { Instant, StepSource } from '../instant.ts';
 import type { Memory } from '../memory.ts';
 import { TURN } from '../../units.ts';
 
@@ -28,17 +28,19 @@ export interface BurningCylinder {
  *   a = min(1, fuel present / (m_0 (1 - eta x(begin))))           gas lost through a window takes its fuel along
  *
  * The burn is integrated exactly and spread evenly over each step, so a coarse step still burns the right amount.
- * m_0: fuel with its air beside it at the spark [kg]. Products of the design's mixture only, so a charge that drifted in mixture
+ * m_0: fuel, vapour and liquid, with its air beside it at the spark [kg]; only vapour burns, and what comes too late stays unburned. Products of the design's mixture only, so a charge that drifted in mixture
  * burns its lesser part. Source: Wiebe's function, see combustion/wiebe.ts.
  *
  * At the spark `ignite` fixes m_0, delay, duration and completeness from the gas of that instant.
  * Records the fuel burned in each cylinder [kg].
  */
-export class Burning {
+export class Burning implements StepSource {
   readonly recordCount: number;
   recordAt = 0;
   /** What `addTo` multiplies with [s]. */
   weight = 0;
+  /** Of the fuel in each cylinder at its last spark, what was still liquid [-]. */
+  readonly liquidAtSpark: Float64Array;
   /** Burning is over here, in shares of its duration [-]. */
   private readonly lastProgress: number;
   /** Fuel rate of the step prepared [kg/s]. */
@@ -59,6 +61,7 @@ export class Burning {
     private readonly gas: GasStates,
   ) {
     this.recordCount = cylinders.length;
+    this.liquidAtSpark = new Float64Array(cylinders.length);
     this.rate = new Float64Array(cylinders.length);
     this.endAngle = new Float64Array(cylinders.length).fill(NaN);
     this.endFraction = new Float64Array(cylinders.length);
@@ -79,19 +82,26 @@ export class Burning {
         : residual > misfireResidual
           ? 0
           : completeness;
+    const fuel = this.fuelAt(node);
+    this.liquidAtSpark[j] = fuel > 0 ? 1 - gas.fraction[base + FUEL_INDEX] / fuel : 0;
     this.endAngle[j] = NaN;
-    memory.setBurn(j, this.fuelPresent(node), timing.delay, timing.duration, share);
+    memory.setBurn(j, this.burnable(node, fuel), timing.delay, timing.duration, share);
     if (memory.keepsSparks) memory.setSpark(j, gas.pressure[node], gas.temperature[node], gas.volume[node]);
   }
 
-  /** Fuel that has its air beside it [kg]. */
-  private fuelPresent(node: number): number {
+  /** Mass fraction of fuel in a node, vapour and liquid [-]. */
+  private fuelAt(node: number): number {
     const { gas } = this;
-    const base = node * gas.set.count;
-    return (
-      gas.mass[node] *
-      Math.min(gas.fraction[base + FUEL_INDEX], gas.fraction[base + AIR_INDEX] / this.airFuelRatio)
-    );
+    const n = gas.set.count;
+    const vapour = gas.fraction[node * n + FUEL_INDEX];
+    return n > LIQUID_INDEX ? vapour + gas.fraction[node * n + LIQUID_INDEX] : vapour;
+  }
+
+  /** Of a mass fraction of fuel, what has its air beside it [kg]. */
+  private burnable(node: number, fraction: number): number {
+    const { gas } = this;
+    const air = gas.fraction[node * gas.set.count + AIR_INDEX];
+    return gas.mass[node] * Math.min(fraction, air / this.airFuelRatio);
   }
 
   /**
@@ -99,7 +109,7 @@ export class Burning {
    * until the next call.
    */
   prepare(): void {
-    const { cylinders, settings, memory, instant } = this;
+    const { cylinders, settings, memory, instant, gas } = this;
     const { theta, span } = instant;
     const { wiebeA, wiebeM } = settings;
     for (let j = 0; j < cylinders.length; j++) {
@@ -118,7 +128,7 @@ export class Burning {
       this.endAngle[j] = theta + span;
       this.endFraction[j] = wiebeFraction(end, wiebeA, wiebeM);
       const expected = mass * (1 - eta * before);
-      const present = this.fuelPresent(node);
+      const present = this.burnable(node, gas.fraction[node * gas.set.count + FUEL_INDEX]);
       const share = present < expected ? present / expected : 1;
       const burned = mass * eta * share * (this.endFraction[j] - before);
       this.rate[j] = (burned * instant.omega) / span;

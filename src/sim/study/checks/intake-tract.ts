@@ -14,7 +14,7 @@ export interface IntakeTract {
   readonly boreSpeed: number;
   /** Open area of the throttle, its coefficient not counted [m^2]. */
   readonly openArea: number;
-  /** Everything that mixture wets before it reaches the cylinders: inlet box, plenum, passages [m^3]. */
+  /** Everything that mixture wets before it reaches the cylinders: inlet box, plenum, passages; less where fuel joins later [m^3]. */
   readonly wettedVolume: number;
 }
 
@@ -40,9 +40,15 @@ export function intakeTract(model: Model, point: SolvedPoint): IntakeTract {
     throatSpeed: throatSpeed(depression, ambient),
     boreSpeed: point.engine.airFlow / (density * boreArea),
     openArea: throttleArea(intake.throttle, point.throttle),
-    wettedVolume:
-      intake.boxVolume + engine.plenum.volume + model.geometry.cylinders.length * engine.passages.volume,
+    wettedVolume: wettedVolume(model),
   };
+}
+
+function wettedVolume({ engine, geometry }: Model): number {
+  const { feed } = engine.charge;
+  if (feed === 'cylinders') return 0;
+  const passages = geometry.cylinders.length * engine.passages.volume;
+  return feed === 'passages' ? passages : engine.intake.boxVolume + engine.plenum.volume + passages;
 }
 
 /**

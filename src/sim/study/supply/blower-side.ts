@@ -2,7 +2,7 @@ import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import { atRest } from '../../cycle/start.ts';
 import { CycleSystem } from '../../cycle/system.ts';
-import { AIR_INDEX, chargeFractions } from '../../gas/mixture.ts';
+import { AIR_INDEX, drawnFractions } from '../../gas/mixture.ts';
 import { findRoot } from '../../numerics/find-root.ts';
 
 /** What throttle, inlet box and blower send on with the plenum held at a pressure, everything steady. */
@@ -53,7 +53,7 @@ export class BlowerSide {
     this.state = new Float64Array(this.system.size);
     this.state.set(atRest(this.system).state);
     this.rates = new Float64Array(this.system.size);
-    this.fresh = chargeFractions(model.mixture);
+    this.fresh = drawnFractions(model.mixture);
   }
 
   /** Steady supply with the plenum held at a pressure [Pa]; null where there is none within the gas model's temperatures. */

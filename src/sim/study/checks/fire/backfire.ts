@@ -23,18 +23,20 @@ export interface FireIn {
 
 /** What mixture stands between throttle and cylinders, and what it would do if it burned there. */
 export interface Backfire {
-  /** Inlet box, plenum, passages; the crankcase where its volume is known. */
+  /** Where fuel stands: inlet box, plenum, passages behind a carburettor, passages behind their injectors; the crankcase where its volume is known. */
   readonly spaces: readonly FireIn[];
   /** Mixture in inlet box, plenum and passages [kg], and the lower heating value of the fuel in it [J]. */
   readonly tractMass: number;
   readonly energy: number;
-  /** Of the plenum, with its relief valve venting; null without one [Pa]. */
+  /** Whether the plenum holds mixture: not where fuel joins the air behind it. */
+  readonly plenumBurns: boolean;
+  /** Of the plenum, with its relief valve venting; null without one, or without mixture [Pa]. */
   readonly relievedPressure: number | null;
   /** What the vented figure took for the time in which a flame crosses the plenum [s]. */
   readonly burnTime: number;
-  /** A passage whose mixture the burning plenum compresses before it burns itself [Pa]. */
-  readonly piledPressure: number;
-  /** Relief that would hold the plenum, by a law of explosion venting; null where the law ends [m^2]. */
+  /** A passage whose mixture the burning plenum compresses before it burns itself; null where the plenum does not burn [Pa]. */
+  readonly piledPressure: number | null;
+  /** Relief that would hold the plenum, by a law of explosion venting; null where the law ends, or where there is no mixture [m^2]. */
   readonly reliefNeeded: number | null;
   /** What that relief holds the plenum to [Pa]. */
   readonly held: number;
@@ -53,6 +55,12 @@ export interface BackfireOptions {
 export const USUAL_FLAME_FACTOR = 3;
 /** Above ambient: what a stout thin-walled plenum may stand. Typical; only a test of the plenum itself tells [Pa]. */
 export const USUAL_HELD = 1 * bar;
+/** Spaces that hold fuel, by where it joins the air. */
+const FUEL_STANDS_IN: Readonly<Record<Model['engine']['charge']['feed'], readonly FireIn['space'][]>> = {
+  carburettor: ['inlet box', 'plenum', 'passages'],
+  passages: ['passages'],
+  cylinders: [],
+};
 /** Above the plenum's working pressure: where a disc for it would burst [Pa]. */
 const DISC_OPENS = 0.1 * bar;
 
@@ -81,11 +89,13 @@ export function backfire(model: Model, point: SolvedPoint, options: BackfireOpti
     return { space: name, volume, pressure, mass, energy: mass * fire.energy, closedPressure };
   };
   const { meanPressure: p1, meanTemperature: T1 } = point.plenum;
+  const standing = FUEL_STANDS_IN[charge.feed];
+  const plenumBurns = standing.includes('plenum');
   const tract = [
     space('inlet box', intake.boxVolume, point.inletBox.meanPressure, point.inletBox.meanTemperature),
     space('plenum', plenum.volume, p1, T1),
     space('passages', model.geometry.cylinders.length * passages.volume, p1, T1),
-  ];
+  ].filter((each) => standing.includes(each.space));
   const spaces =
     crankcaseVolume === null
       ? tract
@@ -103,26 +113,32 @@ export function backfire(model: Model, point: SolvedPoint, options: BackfireOpti
     spaces,
     tractMass: sum(({ mass }) => mass),
     energy: sum(({ energy }) => energy),
-    relievedPressure: relief
-      ? ventedPressure(fire, {
+    plenumBurns,
+    relievedPressure:
+      relief && plenumBurns
+        ? ventedPressure(fire, {
+            volume: plenum.volume,
+            pressure: p1,
+            temperature: T1,
+            area: relief.area * relief.dischargeCoefficient,
+            cracking: ambient.pressure + relief.crackingPressure,
+            outside: ambient.pressure,
+            burnTime,
+          })
+        : null,
+    burnTime,
+    piledPressure: plenumBurns
+      ? fire.shutIn(burned.pressure, fire.compressed(p1, T1, burned.pressure)).pressure
+      : null,
+    reliefNeeded: plenumBurns
+      ? ventArea({
           volume: plenum.volume,
-          pressure: p1,
-          temperature: T1,
-          area: relief.area * relief.dischargeCoefficient,
-          cracking: ambient.pressure + relief.crackingPressure,
-          outside: ambient.pressure,
-          burnTime,
+          start: p1,
+          holds: held,
+          opens: DISC_OPENS,
+          index: USUAL_DEFLAGRATION_INDEX,
         })
       : null,
-    burnTime,
-    piledPressure: fire.shutIn(burned.pressure, fire.compressed(p1, T1, burned.pressure)).pressure,
-    reliefNeeded: ventArea({
-      volume: plenum.volume,
-      start: p1,
-      holds: held,
-      opens: DISC_OPENS,
-      index: USUAL_DEFLAGRATION_INDEX,
-    }),
     held,
   };
 }

@@ -154,8 +154,8 @@ describe('backfire', () => {
       expect(closedPressure / pressure).toBeLessThan(11);
     }
     const ratio = space('plenum').closedPressure / space('plenum').pressure;
-    expect(fire.piledPressure / space('plenum').pressure).toBeGreaterThan(4 * ratio);
-    expect(fire.piledPressure / space('plenum').pressure).toBeLessThan(ratio * ratio);
+    expect(fire.piledPressure! / space('plenum').pressure).toBeGreaterThan(4 * ratio);
+    expect(fire.piledPressure! / space('plenum').pressure).toBeLessThan(ratio * ratio);
   });
 
   it('is relieved the more, the larger the valve and the slower the flame, and not at all by none', () => {
@@ -172,5 +172,12 @@ describe('backfire', () => {
   it('asks for more relief than a usual valve has, and for none it can state where 3 bar are to be held', () => {
     expect(fire.reliefNeeded!).toBeGreaterThan(4 * engine.plenum.relief!.area);
     expect(backfire(model, cycle, { heldAbove: 3 * bar }).reliefNeeded).toBeNull();
+  });
+
+  it('finds mixture only where fuel stands: in the passages behind their injectors, nowhere where it joins in the cylinders', () => {
+    const spaces = (feed: 'passages' | 'cylinders') =>
+      backfire(modelOf(changed(engine, { charge: { feed } })), cycle).spaces.map(({ space }) => space);
+    expect(spaces('passages')).toEqual(['passages']);
+    expect(spaces('cylinders')).toEqual([]);
   });
 });
