@@ -17,6 +17,15 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
   umbel pulses FILE --speed 6000 [--throttle 80%] [--set path=value …] [--json]
       when every cylinder fires and opens, torque over a turn with its harmonics, speed fluctuation, loads on pins,
       bearings, shafts and teeth, counterweights and what still shakes: numbers for whoever checks the strength
+  umbel even FILE --speed 6000 [--means barrel,exhaustTrim,transferTrim] [--step barrel=0.1mm …] [--limit barrel=0:1mm …]
+      [--weigh timing=1 …] [--tolerance trappedMass=1% …] [--throttle 80%] [--set path=value …] [--json]
+      how unequal the cylinders are and why, which runs hottest, and a shop list that evens them out. Means: knuckle,
+      knuckleRadius, rod, barrel, exhaustTrim, transferTrim, head; aims: timing, compression, trappedMass
+  umbel even FILE --speed 6000 --alternatives [--by torqueRipple] [--grouping 1,1,2,2] [--json]
+      throws, staggers, collectors and rotor phases, ranked. By: largestGap, torqueRipple, chargeSpread, worstBackflow,
+      pinImbalance, hiddenBarrels; a grouping of one's own names a collector for every cylinder
+  umbel even FILE --speed 6000 --reach [--json]
+      whose exhaust reaches whom: what the blowdown of each cylinder does to every other
   umbel rotors FILE [--speed 9000] [--svg OUT] [--dxf OUT] [--set path=value …] [--json]
       rotors before metal: mesh, displacement, leaks, ripple, inertia, growth by heat; drawn in true size
   umbel leak FILE --speed 1000 --holds 0.1bar [--gas 20C] [--set path=value …] [--json]

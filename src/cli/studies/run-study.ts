@@ -1,6 +1,7 @@
 import { HELP } from '../help.ts';
 import { SOLVED } from '../streams.ts';
 import type { Streams } from '../streams.ts';
+import { runEven } from './even/run-even.ts';
 import { runAir } from './run-air.ts';
 import { runBackfire } from './run-backfire.ts';
 import { runLeak } from './run-leak.ts';
@@ -11,6 +12,7 @@ import { runRotors } from './run-rotors.ts';
 const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Streams) => number>> = {
   air: runAir,
   match: runMatch,
+  even: runEven,
   pulses: runPulses,
   rotors: runRotors,
   leak: runLeak,

@@ -141,7 +141,12 @@ function groupings(engine: Engine, typed: readonly number[] | null): readonly Gr
   const rank = standing.map((_, i) => order.indexOf(i));
   const total = standing.length;
   const counts = [...new Set([2, rows.length, engine.collectors.length])].filter((n) => n > 1 && n <= total);
-  const plans: GroupPlan[] = [{ grouping: 'all together', seats: standing.map(() => 0), collectors: 1 }];
+  const plans: GroupPlan[] = [];
+  // What the builder calls it first, then by row: interleaved rows are also every other barrel.
+  if (typed) plans.push({ grouping: 'as typed', seats: typed, collectors: Math.max(...typed) + 1 });
+  plans.push({ grouping: 'all together', seats: standing.map(() => 0), collectors: 1 });
+  if (rows.length > 1)
+    plans.push({ grouping: 'by row', seats: standing.map(({ row }) => row), collectors: rows.length });
   for (const collectors of counts.sort((a, b) => a - b)) {
     const neighbours = rank.map((place) => Math.floor((place * collectors) / total));
     plans.push({ grouping: 'neighbours together', seats: neighbours, collectors });
@@ -151,9 +156,6 @@ function groupings(engine: Engine, typed: readonly number[] | null): readonly Gr
       collectors,
     });
   }
-  if (rows.length > 1)
-    plans.push({ grouping: 'by row', seats: standing.map(({ row }) => row), collectors: rows.length });
-  if (typed) plans.push({ grouping: 'as typed', seats: typed, collectors: Math.max(...typed) + 1 });
   return plans;
 }
 

@@ -87,6 +87,9 @@ export const MEANS_BY_NAME: Readonly<Record<MeansName, Means>> = {
   },
 };
 
+/** What is used unless the builder says otherwise: shims under barrels, and a file at the windows. */
+export const USUAL_MEANS: readonly MeansName[] = ['barrel', 'exhaustTrim', 'transferTrim'];
+
 /** A means that may be used, how finely, and how far from what is there [unit of the means]. */
 export interface AllowedMeans {
   readonly name: MeansName;
