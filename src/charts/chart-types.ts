@@ -47,6 +47,14 @@ export interface Mark {
   readonly colour: string;
 }
 
+/** What reaches a line at one x, named where it does. */
+export interface Landing {
+  readonly x: number;
+  readonly label: string;
+  /** Label of the line on which it stands. */
+  readonly line: string;
+}
+
 /** A stretch of x over which something lasts, drawn as a bar under the lines. */
 export interface Stretch {
   readonly from: number;

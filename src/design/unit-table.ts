@@ -15,6 +15,7 @@ export type Dimension =
   | 'power'
   | 'mass'
   | 'inertia'
+  | 'force'
   | 'mass flow'
   | 'volume flow'
   | 'consumption'
@@ -79,6 +80,7 @@ export const UNITS: readonly Unit[] = [
   unit('speed', 'ft/s', u.foot, ['fps']),
   unit('pressure', 'bar', u.bar),
   unit('pressure', 'kPa', u.kPa),
+  unit('pressure', 'MPa', u.MPa),
   unit('pressure', 'mbar', u.mbar, ['hPa']),
   unit('pressure', 'psi', u.psi),
   unit('pressure', 'inHg', u.inHg, ['in Hg']),
@@ -101,6 +103,8 @@ export const UNITS: readonly Unit[] = [
   unit('inertia', 'kg cm²', u.kgcm2, ['kgcm2', 'kg cm2', 'kg cm^2']),
   unit('inertia', 'kg m²', 1, ['kgm2', 'kg m2', 'kg m^2']),
   unit('inertia', 'lb in²', u.pound * u.in2, ['lb in2', 'lb in^2']),
+  unit('force', 'N', 1),
+  unit('force', 'lbf', u.poundForce),
   unit('mass flow', 'g/s', u.gram),
   unit('mass flow', 'kg/s', 1),
   unit('mass flow', 'kg/h', 1 / u.hour),

@@ -23,6 +23,7 @@ export const gallonUS = 231 * in3;
 export const deg = Math.PI / 180;
 export const rpm = TURN / 60;
 export const kPa = 1e3;
+export const MPa = 1e6;
 export const bar = 1e5;
 export const mbar = 1e2;
 export const atm = 101325;

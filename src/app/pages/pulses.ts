@@ -1,8 +1,12 @@
+import type { TableColumn, TableFoot } from '../../charts/chart-types.ts';
 import { figure } from '../../charts/format.ts';
 import type { EngineGeometry } from '../../sim/geometry/cylinder-geometry.ts';
 import { firingOrder } from '../../sim/geometry/firing-order.ts';
-import type { GasFigures, SolvedPoint } from '../../sim/index.ts';
-import { TURN, deg } from '../../sim/units.ts';
+import type { Engine, GasFigures, SolvedPoint } from '../../sim/index.ts';
+import { dial } from '../../sim/study/pulses/dial.ts';
+import type { Gaps } from '../../sim/study/pulses/dial.ts';
+import type { TorqueOverTurn } from '../../sim/study/pulses/torque.ts';
+import { deg } from '../../sim/units.ts';
 import type { Phrase } from '../headline.ts';
 import type { ShownUnits } from '../units/shown-units.ts';
 import { samplesOfFirstTurn } from '../turn-columns.ts';
@@ -38,6 +42,51 @@ export function firing(cylinders: EngineGeometry['cylinders'], labels: readonly 
     even_deg: 360 / gaps.length,
     least_deg: Math.min(...sizes),
     most_deg: Math.max(...sizes),
+  };
+}
+
+/** Every cylinder's events in the order of the turn, with the gaps between those of one kind underneath. */
+export function firingTable(
+  bench: { engine: Engine; geometry: EngineGeometry },
+  labels: readonly string[],
+): { columns: TableColumn[]; foot: TableFoot[] } {
+  const { gaps, even_deg } = firing(bench.geometry.cylinders, labels);
+  const landings = landingsOf(bench, labels);
+  const found = dial(bench.geometry).gaps;
+  const range = ({ least, most }: Gaps): string =>
+    most - least < 0.05 * deg
+      ? `${figure(least / deg)}°`
+      : `${figure(least / deg)} to ${figure(most / deg)}°`;
+  return {
+    columns: [
+      { heading: 'cylinder', values: gaps.map(({ to }) => to) },
+      { heading: 'top dead centre, °', values: gaps.map(({ at_deg }) => at_deg) },
+      {
+        heading: 'since the one before, °',
+        values: gaps.map(({ gap_deg }) => gap_deg),
+        term: 'firingInterval',
+      },
+      { heading: 'off even, °', values: gaps.map(({ gap_deg }) => gap_deg - even_deg), digits: 3 },
+      { heading: 'exhaust opens, °', values: landings.map(({ exhaust_deg }) => exhaust_deg) },
+      { heading: 'transfer opens, °', values: landings.map(({ transfer_deg }) => transfer_deg) },
+      { heading: 'collector', values: landings.map(({ collector }) => `${collector + 1}`) },
+    ],
+    foot:
+      gaps.length < 2
+        ? []
+        : [
+            {
+              label: 'gaps',
+              cells: [
+                range(found.topDeadCentre),
+                '',
+                `even ${figure(even_deg)}°`,
+                range(found.exhaustOpens),
+                range(found.transferOpens),
+                '',
+              ],
+            },
+          ],
   };
 }
 
@@ -78,37 +127,47 @@ export function dialRings(
   }));
 }
 
-/** Torque at the crank before friction [N m]. */
-export interface TorqueColumns {
-  /** The first turn of the period. */
-  readonly angle_deg: Float64Array;
-  readonly gas: Float64Array;
-  readonly blower: Float64Array;
-  readonly sum: Float64Array;
-  /** Means over the whole period, from work and power: imep Vs / 2 pi, and the blowers' share P / omega. */
-  readonly gasMean: number;
-  readonly blowerMean: number;
-  readonly mean: number;
-  /** Of the sum, over the whole period. */
-  readonly peak: number;
-  readonly least: number;
+/** What reaches plenum and collectors in a turn: where each cylinder's windows open. */
+export interface Landings {
+  readonly label: string;
+  readonly transfer_deg: number;
+  readonly exhaust_deg: number;
+  /** From 0. */
+  readonly collector: number;
 }
 
-export function torqueColumns({ traces, engine, blower, speed }: SolvedPoint): TorqueColumns {
-  const count = samplesOfFirstTurn(traces.angle);
-  const whole = traces.gasTorque.map((torque, i) => torque - traces.blowerTorque[i]!);
-  const gasMean = (engine.imep * engine.sweptVolume) / TURN;
-  const blowerMean = blower.shaftPower / speed;
+export function landingsOf(
+  { engine, geometry }: { engine: Engine; geometry: EngineGeometry },
+  labels: readonly string[],
+): Landings[] {
+  return dial(geometry).events.map(({ index, transferOpens, exhaustOpens }) => {
+    const { rowIndex, cylinderIndex } = geometry.cylinders[index]!;
+    return {
+      label: labels[index]!,
+      transfer_deg: transferOpens / deg,
+      exhaust_deg: exhaustOpens / deg,
+      collector: engine.train.rows[rowIndex]!.cylinders[cylinderIndex]!.collector,
+    };
+  });
+}
+
+/** Torque at the crank over the first turn of the period [N m]. */
+export interface TorqueColumns {
+  readonly angle_deg: Float64Array;
+  readonly gas: Float64Array;
+  readonly inertia: Float64Array;
+  readonly blower: Float64Array;
+  readonly total: Float64Array;
+}
+
+export function torqueColumns({ angle, gas, inertia, blower, total }: TorqueOverTurn): TorqueColumns {
+  const count = samplesOfFirstTurn(angle);
   return {
-    angle_deg: traces.angle.subarray(0, count).map((angle) => angle / deg),
-    gas: traces.gasTorque.subarray(0, count),
-    blower: traces.blowerTorque.subarray(0, count),
-    sum: whole.subarray(0, count),
-    gasMean,
-    blowerMean,
-    mean: gasMean - blowerMean,
-    peak: Math.max(...whole),
-    least: Math.min(...whole),
+    angle_deg: angle.subarray(0, count).map((each) => each / deg),
+    gas: gas.subarray(0, count),
+    inertia: inertia.subarray(0, count),
+    blower: blower.subarray(0, count),
+    total: total.subarray(0, count),
   };
 }
 
@@ -153,7 +212,7 @@ const gapText = (low: number, high: number): string => {
 export function pulsesSentence(
   { gaps, even_deg, least_deg, most_deg }: Firing,
   fires: boolean,
-  torque: TorqueColumns | null,
+  torque: Pick<TorqueOverTurn, 'mean' | 'peak' | 'least' | 'peakOverMean'> | null,
   units: ShownUnits,
 ): Phrase[] {
   const count = gaps.length;
@@ -164,10 +223,10 @@ export function pulsesSentence(
     if (most_deg - least_deg >= 0.05) phrases.push(plain(` where even is ${figure(even_deg, 3)}°`));
   }
   if (torque === null) return [...phrases, plain('.')];
-  if (torque.mean > 0) {
+  if (torque.peakOverMean !== null) {
     phrases.push(
       plain('; torque peaks at '),
-      figured(`${figure(torque.peak / torque.mean, 2)} times its mean`),
+      figured(`${figure(torque.peakOverMean, 2)} times its mean`),
       plain('.'),
     );
   } else {

@@ -16,6 +16,8 @@ export type Measure =
   | 'heat'
   | 'temperature'
   | 'torque'
+  | 'force'
+  | 'stress'
   | 'mass flow'
   | 'fuel flow'
   | 'consumption'
@@ -131,6 +133,8 @@ const metric: Symbols = {
   heat: 'W',
   temperature: '°C',
   torque: 'N m',
+  force: 'N',
+  stress: 'MPa',
   'mass flow': 'g/s',
   'fuel flow': 'l/h',
   consumption: 'g/kWh',
@@ -147,6 +151,8 @@ const workshop: Symbols = {
   heat: 'Btu/min',
   temperature: '°F',
   torque: 'lb ft',
+  force: 'lbf',
+  stress: 'psi',
   'mass flow': 'lb/min',
   'fuel flow': 'US gal/h',
   consumption: 'lb/(hp h)',

@@ -4,14 +4,13 @@ import type { Gaps } from '../../sim/study/pulses/dial.ts';
 import type { Pulses } from '../../sim/study/pulses/pulses.ts';
 import { LOADS_CAUTION } from '../../sim/study/pulses/pulses.ts';
 import type { ShaftLoad } from '../../sim/study/pulses/shafts.ts';
-import { bar, deg, gram, kgcm2, mm, percent, rpm } from '../../sim/units.ts';
+import { MPa, bar, deg, gram, kgcm2, mm, percent, rpm } from '../../sim/units.ts';
 import { CAUTION } from '../reports.ts';
 import { table } from '../table.ts';
 import { collectorOf } from './pulses-json.ts';
 
 const fixed = (value: number, digits: number): string => value.toFixed(digits).replace('-', '−');
 const share = (value: number, digits = 1): string => `${fixed(value / percent, digits)} %`;
-const MPa = 1e6;
 const MILLIGRAM = gram / 1000;
 /** Harmonics below this share of the strongest are left out. */
 const WORTH_TELLING = 0.02;

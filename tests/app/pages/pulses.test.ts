@@ -1,13 +1,22 @@
 import { describe, expect, it } from 'vitest';
-import { dialRings, firing, pulsesSentence, ripples, torqueColumns } from '../../../src/app/pages/pulses.ts';
-import type { Firing, TorqueColumns } from '../../../src/app/pages/pulses.ts';
+import {
+  dialRings,
+  firing,
+  landingsOf,
+  pulsesSentence,
+  ripples,
+  torqueColumns,
+} from '../../../src/app/pages/pulses.ts';
+import type { Firing } from '../../../src/app/pages/pulses.ts';
+import { turning } from '../../../src/sim/study/pulses/pulses.ts';
 import { cylinderLabels } from '../../../src/app/cylinder-labels.ts';
 import { toEngine } from '../../../src/design/to-engine.ts';
 import { buildGeometry } from '../../../src/sim/geometry/build-geometry.ts';
 import { preset, sound } from '../../design/designs.ts';
-import { geometry, labels, lovage, metric } from './solved.ts';
+import { modelOf } from '../../helpers/engines.ts';
+import { engine, geometry, labels, lovage, metric } from './solved.ts';
 
-const read = (order: Firing, fires: boolean, torque: TorqueColumns | null): string =>
+const read = (order: Firing, fires: boolean, torque: Parameters<typeof pulsesSentence>[2]): string =>
   pulsesSentence(order, fires, torque, metric)
     .map(({ text }) => text)
     .join('');
@@ -53,22 +62,30 @@ describe('dialRings', () => {
 });
 
 describe('torqueColumns', () => {
-  it('has the mean of its own curves, gas and blower, to 1 % by trapezia over the period', () => {
-    const { traces } = lovage();
-    const torque = torqueColumns(lovage());
-    const mean = (column: Float64Array): number => {
-      let area = 0;
-      for (let i = 1; i < column.length; i++)
-        area += 0.5 * (column[i]! + column[i - 1]!) * (traces.angle[i]! - traces.angle[i - 1]!);
-      return area / (traces.angle.at(-1)! - traces.angle[0]!);
-    };
-    expect(mean(traces.gasTorque) / torque.gasMean).toBeCloseTo(1, 2);
-    expect(mean(traces.blowerTorque) / torque.blowerMean).toBeCloseTo(1, 2);
+  it('adds up at every angle of the first turn: total = gas + inertia - blower - friction', () => {
+    const { torque } = turning(modelOf(engine), lovage());
+    const { angle_deg, gas, inertia, blower, total } = torqueColumns(torque);
+    expect(angle_deg.at(-1)).toBeCloseTo(360, 9);
+    total.forEach((value, i) => {
+      expect(value).toBeCloseTo(gas[i]! + inertia[i]! - blower[i]! - torque.mean.friction, 9);
+    });
   });
+});
 
-  it('adds up at every angle: sum = gas - blower', () => {
-    const { gas, blower, sum } = torqueColumns(lovage());
-    expect(sum.every((value, i) => Math.abs(value - (gas[i]! - blower[i]!)) < 1e-9)).toBe(true);
+describe('landingsOf', () => {
+  it('names every cylinder of Angelica 14 once, on the collector of its row, in the order of the turn', () => {
+    const angelica = toEngine(preset('angelica-14'));
+    const built = sound(buildGeometry(angelica));
+    const landings = landingsOf({ engine: angelica, geometry: built }, cylinderLabels(built));
+    expect(new Set(landings.map(({ label }) => label)).size).toBe(14);
+    for (const { label, collector, exhaust_deg, transfer_deg } of landings) {
+      expect(collector).toBe(label.startsWith('A') ? 0 : 1);
+      const between = (((transfer_deg - exhaust_deg) % 360) + 360) % 360;
+      expect(between).toBeGreaterThan(10);
+      expect(between).toBeLessThan(25);
+    }
+    expect(landings[0]!.label).toBe('A1');
+    expect(landings[1]!.label).toBe('B5');
   });
 });
 
@@ -85,7 +102,12 @@ describe('ripples', () => {
 });
 
 describe('pulsesSentence', () => {
-  const torque = { ...torqueColumns(lovage()), mean: 10, peak: 16, least: 2 };
+  const torque = {
+    mean: { gas: 12, blower: 1, friction: 1, total: 10 },
+    peak: 16,
+    least: 2,
+    peakOverMean: 1.6 as number | null,
+  };
 
   it('counts seven fires of Lovage 7, 46 to 55° apart, and a peak of 1.6 times the mean', () => {
     expect(read(order, true, torque)).toBe(
@@ -107,7 +129,7 @@ describe('pulsesSentence', () => {
   });
 
   it('gives no ratio to a mean that is not positive, and speaks of compressions where nothing burns', () => {
-    const text = read(order, false, { ...torque, mean: -3, peak: 20, least: -25 });
+    const text = read(order, false, { ...torque, peakOverMean: null, peak: 20, least: -25 });
     expect(text).toContain('Seven compressions a turn');
     expect(text).toContain('swings between −25 and 20\u00a0N\u00a0m: the crank must be driven');
     expect(text).not.toContain('times');

@@ -21,9 +21,8 @@ import { shaking } from './shaking.ts';
 import type { TorqueOverTurn } from './torque.ts';
 import { torqueOverTurn } from './torque.ts';
 
-/** Everything about the pulses of one solved point: when, how hard, and on what. */
-export interface Pulses {
-  readonly dial: Dial;
+/** What turns the crank over one period of a solved point, and how evenly it runs. */
+export interface Turning {
   readonly torque: TorqueOverTurn;
   /** By engine order, rising. */
   readonly harmonics: {
@@ -33,12 +32,21 @@ export interface Pulses {
     readonly total: readonly Harmonic[];
   };
   readonly fluctuation: SpeedFluctuation;
+}
+
+/** What has to bear it. */
+export interface Bearing {
   readonly loads: Loads;
   readonly shaking: Shaking;
   readonly earlyFire: EarlyFire | null;
   readonly output: ShaftLoad;
   /** Of each blower. */
   readonly blowerDrive: ShaftLoad;
+}
+
+/** Everything about the pulses of one solved point: when, how hard, and on what. */
+export interface Pulses extends Turning, Bearing {
+  readonly dial: Dial;
 }
 
 export const LOADS_CAUTION =
@@ -49,20 +57,14 @@ export const LOADS_CAUTION =
 /** Orders up to which harmonics are told: three firings of every cylinder, 24 at the least. */
 const highestOrder = (cylinders: number): number => Math.max(24, 3 * cylinders);
 
-/** Pulses of a solved point, with the masses, flywheel, load and shafts of the design. A few milliseconds. */
-export function pulses(model: Model, point: SolvedPoint): Pulses {
-  const { engine, geometry, drive } = model;
+/** Torque over the turn, its harmonics and how far the speed swings, with the masses, flywheel and load of the design. */
+export function turning(model: Model, point: SolvedPoint): Turning {
   const rows = movingRows(model);
   const torque = torqueOverTurn(model, point, rows);
-  const highest = highestOrder(geometry.cylinders.length);
+  const highest = highestOrder(model.geometry.cylinders.length);
   const ofOrder = (key: keyof TorqueOverTurn['work']) =>
     harmonics(torque.work[key], point.turnsPerPeriod, highest);
-  const fluctuation = speedFluctuation(torque.work.total, inertiasOf(model, rows), point.speed);
-  const shakes = shaking(rows, point.speed, engine.masses.balancedShare);
-  const early = engine.combustion.enabled ? earlyFire(model, point) : null;
-  const kick = early && early.torque;
   return {
-    dial: dial(geometry),
     torque,
     harmonics: {
       gas: ofOrder('gas'),
@@ -70,7 +72,22 @@ export function pulses(model: Model, point: SolvedPoint): Pulses {
       blower: ofOrder('blower'),
       total: ofOrder('total'),
     },
-    fluctuation,
+    fluctuation: speedFluctuation(torque.work.total, inertiasOf(model, rows), point.speed),
+  };
+}
+
+/** Loads of pins, bearings and shafts, balance, and the case of an early fire. */
+export function bearing(
+  model: Model,
+  point: SolvedPoint,
+  { torque, fluctuation }: Pick<Turning, 'torque' | 'fluctuation'>,
+): Bearing {
+  const { engine, drive } = model;
+  const rows = movingRows(model);
+  const shakes = shaking(rows, point.speed, engine.masses.balancedShare);
+  const early = engine.combustion.enabled ? earlyFire(model, point) : null;
+  const kick = early && early.torque;
+  return {
     loads: pinLoads(model, point, rows, shakes.counterweights),
     shaking: shakes,
     earlyFire: early,
@@ -79,8 +96,14 @@ export function pulses(model: Model, point: SolvedPoint): Pulses {
   };
 }
 
+/** All of it; tens of milliseconds. */
+export function pulses(model: Model, point: SolvedPoint): Pulses {
+  const turns = turning(model, point);
+  return { dial: dial(model.geometry), ...turns, ...bearing(model, point, turns) };
+}
+
 /** Angles over which the rods' inertia is averaged. */
-const SAMPLES = 72;
+const SAMPLES = 36;
 
 /** Everything that turns, at the crank; rotors that cannot mesh count for nothing. */
 export function inertiasOf(

@@ -6,8 +6,8 @@ import { rodsAt } from './moving-row.ts';
 
 /** Highest order that is told. */
 export const SHAKING_ORDERS = 6;
-/** Angles at which a turn is looked at: far above any order that rods have. */
-const SAMPLES = 180;
+/** Angles at which a turn is looked at: orders from 66 on fold back, and rods have none of those. */
+const SAMPLES = 72;
 
 /** What a vector does at one engine order: an ellipse, the sum of one that turns with the crank and one against it. */
 export interface Orbit {
