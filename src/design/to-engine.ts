@@ -22,6 +22,7 @@ import { standardAtmosphere } from '../sim/gas/standard-atmosphere.ts';
 import { nominal } from '../sim/exchange/discharge-table.ts';
 import { TURN, um } from '../sim/units.ts';
 import { cylinderName } from './cylinder-name.ts';
+import { dimensions } from './dimensions.ts';
 import { inSi } from './in-si.ts';
 import type { InSi } from './in-si.ts';
 import { SCAVENGING_BY_LAYOUT } from './scavenging-layouts.ts';
@@ -44,7 +45,12 @@ export function toEngine(design: Design): Engine {
   return {
     name: design.name,
     train: train(si),
-    cylinder: { ...si.cylinder },
+    cylinder: {
+      bore: si.cylinder.bore,
+      compressionRatio: si.cylinder.compressionRatio,
+      compressionRatioFrom: si.cylinder.compressionRatioFrom,
+      deckClearance: si.cylinder.deckClearance,
+    },
     windows: {
       exhaust: windows.exhaust.map(windowGroup),
       transfer: windows.transfer.map(windowGroup),
@@ -130,7 +136,14 @@ export function toEngine(design: Design): Engine {
     },
     masses: masses(si),
     load: load(si),
-    wanted: { ...wanted },
+    dimensions: dimensions(si),
+    wanted: {
+      deliveryRatio: wanted.deliveryRatio,
+      crankingSpeed: wanted.crankingSpeed,
+      minSpeed: wanted.minSpeed,
+      maxSpeed: wanted.maxSpeed,
+      speed: wanted.speed,
+    },
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Dimensions } from './fit/dimensions.ts';
 import type { DischargeCoefficients } from './exchange/discharge-table.ts';
 
 /**
@@ -22,6 +23,7 @@ export interface Engine {
   readonly friction: Friction;
   readonly masses: Masses;
   readonly load: Load;
+  readonly dimensions: Dimensions;
   readonly wanted: Wanted;
 }
 

@@ -103,6 +103,13 @@ describe('readDesign', () => {
 });
 
 const COMBINATIONS: [what: string, data: object, path: string][] = [
+  ['a mouth within the bore', { cylinder: { barrel: { mouth_mm: 39 } } }, 'cylinder.barrel.mouth_mm'],
+  ['a skirt all wall', { cylinder: { piston: { skirtWall_mm: 20 } } }, 'cylinder.piston.skirtWall_mm'],
+  [
+    'a crown thicker than the piston is long',
+    { cylinder: { piston: { length_mm: 20, crownThickness_mm: 21 } } },
+    'cylinder.piston.length_mm',
+  ],
   ['a window without a top edge', { windows: { transfer: [{ width_mm: 10 }] } }, 'windows.transfer[0]'],
   [
     'a master rod in a cylinder that is not there',

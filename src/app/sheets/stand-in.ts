@@ -27,6 +27,7 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
     });
   }
   if (path.startsWith('crank.corrections[')) return ofCylinder(name, String(steps[2]), engine);
+  if (DIMENSIONS.some((group) => field.path.startsWith(`${group}.`))) return ofDimensions(field.path, engine);
   switch (field.path) {
     case 'crank.rows[].axes_deg':
       return engine.train.rows[position]?.cylinders.map((each) => each.axisAngle) ?? null;
@@ -133,4 +134,12 @@ function ofCylinder(name: string, cylinder: string, engine: Bench['engine']): nu
     default:
       return own.transferTrim;
   }
+}
+
+const DIMENSIONS = ['cylinder.barrel', 'cylinder.piston', 'crank.rodShapes', 'wanted.space'];
+
+function ofDimensions(path: string, { dimensions }: Bench['engine']): number | null {
+  const [, group, key] = path.split('.');
+  const sizes = dimensions[group === 'rodShapes' ? 'rods' : (group as 'barrel' | 'piston' | 'space')];
+  return (sizes as unknown as Record<string, number | null>)[splitKey(key!).name] ?? null;
 }

@@ -9,6 +9,7 @@ import {
   numberOrNone,
   numbersOrNone,
 } from './builders.ts';
+import { rodShapes } from './fit.ts';
 import { load, masses } from './masses.ts';
 
 const row = group('Row', 'One row of cylinders round one crank pin.', {
@@ -242,6 +243,7 @@ export const crank = group(
       source: 'the builder’s choice',
     }),
     friction: filled(friction),
+    rodShapes: filled(rodShapes),
     masses: filled(masses),
     load: filled(load),
   },

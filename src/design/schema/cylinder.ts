@@ -1,4 +1,5 @@
-import { choice, group, number } from './builders.ts';
+import { choice, filled, group, number } from './builders.ts';
+import { barrel, piston } from './fit.ts';
 
 export const cylinder = group('Cylinder', 'The small production cylinder of which the engine is made.', {
   bore_mm: number(40, {
@@ -29,4 +30,6 @@ export const cylinder = group('Cylinder', 'The small production cylinder of whic
     plausible: [0.5, 2],
     source: 'typical, 0.6 to 1.2 mm of squish height',
   }),
+  piston: filled(piston),
+  barrel: filled(barrel),
 });

@@ -1,4 +1,5 @@
-import { group, number } from './builders.ts';
+import { filled, group, number } from './builders.ts';
+import { space, tolerances } from './fit.ts';
 
 const CHOICE = 'the builder’s choice';
 
@@ -39,4 +40,6 @@ export const wanted = group('What is wanted', 'By what the design is judged.', {
     plausible: [1000, 12000],
     source: CHOICE,
   }),
+  space: filled(space),
+  tolerances: filled(tolerances),
 });
