@@ -1,6 +1,7 @@
+import { wiesnerSlipFactor } from '../sim/blower/centrifugal/slip-factor.ts';
 import { sectionFault } from '../sim/blower/rotors/section-fault.ts';
 import type { Fault } from '../sim/outcome.ts';
-import { mm } from '../sim/units.ts';
+import { deg, mm } from '../sim/units.ts';
 import { cylinderName, readCylinderName, rowLetter } from './cylinder-name.ts';
 import { dischargeTables } from './discharge-table-checks.ts';
 import { formatNumber } from './format-quantity.ts';
@@ -25,6 +26,7 @@ export function crossCheck(design: Design): readonly CrossFault[] {
     ...scavengingTable(design),
     ...dischargeTables(design),
     ...rotors(design),
+    ...impeller(design),
     ...masterRodCentre(design),
     ...hollowParts(design),
   ];
@@ -239,7 +241,31 @@ function* scavengingTable({ windows }: Design): Generator<CrossFault> {
   }
 }
 
+/** Head falls with flow, and its curve bends downwards, where kappa (3 x0 - 2) < sigma; see speed-line.ts. */
+function* impeller({ blower }: Design): Generator<CrossFault> {
+  if (blower.kind !== 'centrifugal') return;
+  const { bestFlow, exitWidth_mm, backsweep_deg, blades, flowWithoutHead } = blower.impeller;
+  const diameter = blower.tipDiameter_mm;
+  const backsweep = backsweep_deg * deg;
+  const across = bestFlow * Math.tan(backsweep) * (diameter / Math.PI) * (3 * flowWithoutHead - 2);
+  const least = across / (0.98 * wiesnerSlipFactor(blades, backsweep));
+  const width = exitWidth_mm ?? 0.08 * diameter;
+  if (width < least) {
+    const path = 'blower.impeller.exitWidth_mm';
+    yield fault(
+      path,
+      `the passages at the exit are ${formatNumber(width)} mm wide, so narrow that such blades would give the gas no swirl at high flow; allowed: ${formatNumber(least)} mm or more with this backsweep and flow coefficient`,
+      'blower.tipDiameter_mm',
+      'blower.impeller.bestFlow',
+      'blower.impeller.backsweep_deg',
+      'blower.impeller.flowWithoutHead',
+      'blower.impeller.blades',
+    );
+  }
+}
+
 function* rotors({ blower }: Design): Generator<CrossFault> {
+  if (blower.kind === 'centrifugal') return;
   const { tipDiameter_mm: diameter } = blower;
   for (const key of ['tipGap_mm', 'meshGap_mm', 'endGap_mm'] as const) {
     const limit = diameter / 20;
@@ -252,7 +278,7 @@ function* rotors({ blower }: Design): Generator<CrossFault> {
     }
   }
   const { profile, centreDistance_mm, displacement_cc, lobes } = blower;
-  if (centreDistance_mm === undefined || displacement_cc !== undefined) return;
+  if (blower.kind !== 'roots' || centreDistance_mm === undefined || displacement_cc !== undefined) return;
   const section = {
     profile,
     lobes,

@@ -32,6 +32,8 @@ export interface Field {
   readonly source: string;
   /** Most leave it as it is: forms fold it away. */
   readonly detail: boolean;
+  /** Counts only where the sibling of this key has one of these values. */
+  readonly only: Extra['only'] | null;
 }
 
 /** A group or a list of groups on the way to the fields. */
@@ -49,6 +51,8 @@ export interface Holder {
   readonly minLength: number;
   readonly maxLength: number;
   readonly detail: boolean;
+  /** As of a field. */
+  readonly only: Extra['only'] | null;
 }
 
 type AnySchema = v.GenericSchema & {
@@ -108,6 +112,7 @@ function walk() {
         minLength: requirement(inner, 'min_length') ?? 0,
         maxLength: requirement(inner, 'max_length') ?? Infinity,
         detail,
+        only: extra.only ?? null,
       });
       const inside = path === '' ? [] : [...parents, { key, label }];
       for (const [name, entry] of Object.entries(body.entries!)) {
@@ -142,6 +147,7 @@ function walk() {
       choices: inner.options ?? [],
       source: extra.source ?? '',
       detail,
+      only: extra.only ?? null,
     });
   };
   visit(designSchema as unknown as AnySchema, '', [], false);

@@ -9,6 +9,7 @@ import type {
   Collector,
   CrankTrain,
   Engine,
+  Impeller,
   Load,
   Masses,
   Row,
@@ -30,8 +31,8 @@ import type { Design } from './schema/design.ts';
 
 type Si = InSi<Design>;
 
-/** Rotor tip speeds not to be passed where none is given [m/s]: straight, twisted. Typical; ranges 30-45 and 60-100. */
-const MAX_TIP_SPEED = { straight: 40, twisted: 80 };
+/** Tip speeds not to be passed where none is given [m/s]. Typical; ranges 30-45, 60-100 and 350-450. */
+const MAX_TIP_SPEED = { straight: 40, twisted: 80, impeller: 400 };
 
 /** Sauter mean of drops where none is given [m]: see the field's source. */
 const DROP_DIAMETER = { carburettor: 30 * um, passages: 30 * um, cylinders: 15 * um };
@@ -225,9 +226,13 @@ function load({ crank: { load: given }, cylinder: { bore } }: Si): Load {
 function blower({ blower: si, cylinder: { bore } }: Si): Blower {
   const { tipDiameter, rotorLength, lobes } = si;
   const gaps = { tip: si.tipGap, mesh: si.meshGap, end: si.endGap };
+  const wheel = si.kind === 'centrifugal';
   return {
+    kind: si.kind,
     count: si.count,
-    displacement: si.displacement ?? displacementOf(si),
+    displacement: wheel ? bestVolume(si) : (si.displacement ?? displacementOf(si)),
+    volumeRatio: si.kind === 'internal compression' ? si.volumeRatio : 1,
+    impeller: wheel ? impeller(si) : null,
     gears: si.gears.map(({ driver, driven, efficiency }) => ({
       driverTeeth: driver,
       drivenTeeth: driven,
@@ -235,16 +240,18 @@ function blower({ blower: si, cylinder: { bore } }: Si): Blower {
     })),
     lobes,
     helixAngle: si.helix,
-    rippleDepth: si.ripple ?? rippleOf(si),
+    rippleDepth: wheel ? 0 : (si.ripple ?? rippleOf(si)),
     phase: si.phase,
     phaseStep: si.phaseStep,
-    clearanceArea: si.clearanceArea ?? clearanceTotal(clearancePaths(gaps, tipDiameter, rotorLength)),
+    clearanceArea: wheel
+      ? 0
+      : (si.clearanceArea ?? clearanceTotal(clearancePaths(gaps, tipDiameter, rotorLength))),
     clearanceDischarge: si.clearanceDischarge,
     tipDiameter,
     mechanicalEfficiency: si.mechanicalEfficiency,
     dragTorque: si.drag,
     casingHeatShare: si.casingHeatShare,
-    maxTipSpeed: si.maxTipSpeed ?? (si.helix > 0 ? MAX_TIP_SPEED.twisted : MAX_TIP_SPEED.straight),
+    maxTipSpeed: si.maxTipSpeed ?? MAX_TIP_SPEED[wheel ? 'impeller' : si.helix > 0 ? 'twisted' : 'straight'],
     gearPitchDiameter: si.gearPitch ?? ((si.gears[0]?.driver ?? 0) * bore) / 32,
     shaftDiameter: si.shaft ?? 0.3 * bore,
     maxSpeed: si.maxSpeed,
@@ -261,9 +268,26 @@ function blower({ blower: si, cylinder: { bore } }: Si): Blower {
   };
 }
 
+/** What a turn of a wheel carries at best flow: V = phi U D^2 with U = pi D n. */
+const bestVolume = ({ tipDiameter, impeller: { bestFlow } }: Si['blower']): number =>
+  Math.PI * bestFlow * tipDiameter ** 3;
+
+function impeller({ tipDiameter, impeller: si }: Si['blower']): Impeller {
+  return {
+    blades: si.blades,
+    backsweep: si.backsweep,
+    exitWidth: si.exitWidth ?? 0.08 * tipDiameter,
+    throatArea: si.throatArea ?? 0.17 * tipDiameter ** 2,
+    efficiency: si.efficiency,
+    efficiencyAtHalf: si.efficiencyAtHalf,
+    flowWithoutHead: si.flowWithoutHead,
+    workFactor: si.workFactor,
+  };
+}
+
 /** Section of touching rotors of the stated tip diameter; null where it is that of full cycloids, or cannot mesh. */
 function otherSection(si: Si['blower']): RotorSection | null {
-  if (si.profile === 'cycloidal' && si.centreDistance === undefined) return null;
+  if (si.kind !== 'roots' || (si.profile === 'cycloidal' && si.centreDistance === undefined)) return null;
   const tipRadius = si.tipDiameter / 2;
   const pitchRadius =
     si.centreDistance === undefined

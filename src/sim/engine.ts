@@ -167,9 +167,14 @@ export interface GearStage {
 }
 
 export interface Blower {
+  readonly kind: 'roots' | 'internal compression' | 'centrifugal';
   readonly count: number;
-  /** Theoretical volume of one blower per turn of its rotors [m^3]. */
+  /** Theoretical volume of one blower per turn of its rotors; of a centrifugal one what a turn carries at best flow [m^3]. */
   readonly displacement: number;
+  /** Volume of a pocket when it closes over that when it opens to the plenum; 1 without internal compression [-]. */
+  readonly volumeRatio: number;
+  /** Null but in centrifugal blowers. */
+  readonly impeller: Impeller | null;
   /** Stages from crank to rotor; rotor speed = crank speed * product(driver / driven). */
   readonly gears: readonly GearStage[];
   readonly lobes: number;
@@ -183,7 +188,7 @@ export interface Blower {
   /** Clearance area of one blower, discharge side to inlet side [m^2]. */
   readonly clearanceArea: number;
   readonly clearanceDischarge: number;
-  /** Rotor tip diameter, for tip speed [m]. */
+  /** Of rotor or impeller, for tip speed [m]. */
   readonly tipDiameter: number;
   /** Of bearings and timing gears on the fluid work [-]. */
   readonly mechanicalEfficiency: number;
@@ -198,6 +203,25 @@ export interface Blower {
   /** Rotor speed limit [rad/s]. */
   readonly maxSpeed: number;
   readonly rotors: Rotors;
+}
+
+/** The wheel of a centrifugal blower and what is known of its map; see blower/centrifugal/speed-line.ts. */
+export interface Impeller {
+  /** At the exit. */
+  readonly blades: number;
+  /** Of the blades at the exit, back from radial [rad]. */
+  readonly backsweep: number;
+  /** Of the passages at the exit, along the shaft [m]. */
+  readonly exitWidth: number;
+  /** Between the blades where they are nearest to each other, at the inlet [m^2]. */
+  readonly throatArea: number;
+  /** Isentropic, at best flow; at half of it over that [-]. */
+  readonly efficiency: number;
+  readonly efficiencyAtHalf: number;
+  /** Over best flow [-]. */
+  readonly flowWithoutHead: number;
+  /** Work over that of the exit velocity triangle: disc friction and recirculation [-]. */
+  readonly workFactor: number;
 }
 
 /** What the rotors are cut by; the cycle knows of it only through `Blower`'s displacement, ripple and clearance. */

@@ -118,7 +118,7 @@ function sectionsOf(
   if (fitted === false) return [own];
   const rows = holder.keys.flatMap((key): FieldRow[] => {
     const field = fieldAt(`${base}.${key}`);
-    if (!field || key === holder.keyedBy) return [];
+    if (!field || key === holder.keyedBy || !counts(field, value)) return [];
     const cells = listed
       ? listed.items.map((name, i) => ({
           path: field.path.replace(
@@ -139,10 +139,14 @@ function sectionsOf(
   };
   const inner = holder.keys.flatMap((key) => {
     const child = holderAt(`${base}.${key}`);
-    return child ? sectionsOf(child, child.path, design, listed) : [];
+    return child && counts(child, value) ? sectionsOf(child, child.path, design, listed) : [];
   });
   return [...(rows.length > 0 || section.list ? [section] : []), ...inner];
 }
+
+/** Whether a field or group counts beside the siblings that it has. */
+const counts = ({ only }: Field | Holder, siblings: unknown): boolean =>
+  !only || only.is.includes((siblings as Record<string, string>)[only.key] ?? '');
 
 function itemsOf({ path, keyedBy }: Holder, design: Design): string[] {
   if (keyedBy !== null) return cylinderNames(design);

@@ -65,6 +65,10 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
       return engine.charge.dropDiameter;
     case 'blower.displacement_cc':
       return engine.blower.displacement;
+    case 'blower.impeller.exitWidth_mm':
+      return engine.blower.impeller?.exitWidth ?? null;
+    case 'blower.impeller.throatArea_mm2':
+      return engine.blower.impeller?.throatArea ?? null;
     case 'blower.centreDistance_mm':
       return engine.blower.rotors.centreDistance;
     case 'blower.ripple':

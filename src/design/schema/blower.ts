@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { ROTOR_MATERIALS } from '../../sim/blower/rotors/materials.ts';
 import type { RotorMaterial } from '../../sim/blower/rotors/materials.ts';
 import { ROTOR_PROFILES } from '../../sim/blower/rotors/profile.ts';
-import { choice, group, integer, listOf, number, numberOrNone } from './builders.ts';
+import { choice, filled, group, integer, listOf, number, numberOrNone } from './builders.ts';
 
 const CHOICE = 'the builder’s choice';
 
@@ -33,8 +33,14 @@ const stage = group('Gear stage', 'One mesh, from the crank towards the rotors.'
 
 const materialNames = Object.keys(ROTOR_MATERIALS) as [RotorMaterial, ...RotorMaterial[]];
 
+const KINDS = ['roots', 'internal compression', 'centrifugal'] as const;
+/** Inputs that count for some kinds only. */
+const of = (...kinds: readonly (typeof KINDS)[number][]) => ({ only: { key: 'kind', is: kinds } });
+const displacing = of('roots', 'internal compression');
+
 const gap = (what: string, where: string) =>
   number(0.06, {
+    ...displacing,
     label: `Gap at the ${what}`,
     help: `${where}, warm and running.`,
     min: 0.005,
@@ -43,24 +49,121 @@ const gap = (what: string, where: string) =>
     source: 'typical, 0.0008 to 0.0015 of the rotor diameter cold',
   });
 
-export const blower = group('Blower and drive', 'Roots blowers, alike, side by side, geared to the crank.', {
+const impeller = group(
+  'Impeller',
+  'The wheel of a centrifugal blower. Its tip diameter stands above; a measured map tells the rest better than these defaults.',
+  {
+    bestFlow: number(0.08, {
+      label: 'Flow coefficient at best efficiency',
+      help: 'Inlet volume flow over tip speed times the square of the tip diameter: says how much a wheel of this size carries.',
+      min: 0.01,
+      max: 0.2,
+      plausible: [0.05, 0.11],
+      source: 'typical, 0.07 to 0.09; Casey & Robinson, J. Turbomach. 135, 2013',
+    }),
+    efficiency: number(0.72, {
+      label: 'Best isentropic efficiency',
+      min: 0.2,
+      max: 0.9,
+      plausible: [0.6, 0.8],
+      source: 'typical of wheels of 50 to 100 mm; large ones reach 0.85',
+    }),
+    blades: integer(12, {
+      label: 'Blades at the exit',
+      min: 4,
+      max: 40,
+      plausible: [8, 24],
+      source: CHOICE,
+    }),
+    backsweep_deg: number(30, {
+      label: 'Backsweep of the blades',
+      help: 'At the exit, back from radial. It widens the range between surge and choking, and takes a faster wheel.',
+      min: 0,
+      max: 65,
+      plausible: [0, 50],
+      source: CHOICE,
+    }),
+    exitWidth_mm: numberOrNone({
+      detail: true,
+      label: 'Width of the passages at the exit',
+      min: 0.5,
+      max: 60,
+      plausible: [2, 15],
+      otherwise: '0.08 of the tip diameter',
+      source: 'typical',
+    }),
+    throatArea_mm2: numberOrNone({
+      detail: true,
+      label: 'Throat area of the inducer',
+      help: 'Between the blades where they are nearest to each other; sets the flow at which it chokes.',
+      min: 5,
+      max: 60000,
+      plausible: [200, 4000],
+      otherwise: '0.17 of the square of the tip diameter',
+      source: 'typical: an eye of 0.6 of the tip diameter with six tenths of it open between hub and blades',
+    }),
+    efficiencyAtHalf: number(0.9, {
+      detail: true,
+      label: 'Efficiency at half the best flow, over the best',
+      help: 'With the backsweep it decides where the blower surges.',
+      min: 0.5,
+      max: 0.98,
+      plausible: [0.8, 0.95],
+      source: 'typical',
+    }),
+    flowWithoutHead: number(1.6, {
+      detail: true,
+      label: 'Flow at which it makes no pressure, over the best flow',
+      min: 1.1,
+      max: 3,
+      plausible: [1.3, 2],
+      source: 'typical',
+    }),
+    workFactor: number(1.03, {
+      detail: true,
+      label: 'Work over that of the blades alone',
+      help: 'Friction of the disc and gas that goes round again.',
+      min: 1,
+      max: 1.3,
+      plausible: [1.01, 1.08],
+      source: 'typical, 1.02 to 1.06',
+    }),
+  },
+  of('centrifugal'),
+);
+
+export const blower = group('Blower and drive', 'Blowers, alike, side by side, geared to the crank.', {
+  kind: choice(KINDS, 'roots', {
+    label: 'Type of blower',
+    help: 'Roots: no compression inside. Internal compression: pockets shrink before they open, as in vane and screw blowers. Centrifugal: pressure goes with the square of speed.',
+    source: CHOICE,
+  }),
   count: integer(1, { label: 'Number of blowers', min: 1, max: 8, plausible: [1, 4], source: CHOICE }),
   tipDiameter_mm: number(56, {
-    label: 'Rotor tip diameter',
+    label: 'Tip diameter of rotor or impeller',
     min: 15,
     max: 400,
     plausible: [40, 150],
     source: CHOICE,
   }),
   rotorLength_mm: number(50, {
+    ...displacing,
     label: 'Rotor length',
     min: 5,
     max: 800,
     plausible: [30, 250],
     source: CHOICE,
   }),
-  lobes: integer(3, { label: 'Lobes of a rotor', min: 2, max: 4, plausible: [2, 4], source: CHOICE }),
+  lobes: integer(3, {
+    ...displacing,
+    label: 'Lobes of a rotor',
+    min: 2,
+    max: 4,
+    plausible: [2, 4],
+    source: CHOICE,
+  }),
   helix_deg: number(0, {
+    ...displacing,
     label: 'Twist of a rotor over its length',
     help: '0 for straight lobes. Twist evens out the delivery.',
     min: 0,
@@ -69,12 +172,14 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: CHOICE,
   }),
   profile: choice(ROTOR_PROFILES, 'cycloidal', {
+    ...of('roots'),
     detail: true,
     label: 'Profile of the rotors',
     help: 'Circular arcs displace more for their diameter, cycloids ripple less.',
     source: CHOICE,
   }),
   centreDistance_mm: numberOrNone({
+    ...of('roots'),
     detail: true,
     label: 'Distance of the rotor axes',
     help: 'Closer axes make a rotor of the same diameter displace more, as far as the profile can mesh.',
@@ -86,6 +191,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: 'geometry; the arcs’ values leave a margin to where the hollow would be cut away',
   }),
   rotorBore_mm: number(0, {
+    ...of('roots'),
     detail: true,
     label: 'Bore of a rotor',
     help: 'Hole for the shaft; 0 for none.',
@@ -95,16 +201,19 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: CHOICE,
   }),
   rotorMaterial: choice(materialNames, 'aluminium', {
+    ...of('roots'),
     detail: true,
     label: 'Material of the rotors',
     source: CHOICE,
   }),
   casingMaterial: choice(materialNames, 'aluminium', {
+    ...of('roots'),
     detail: true,
     label: 'Material of the casing',
     source: CHOICE,
   }),
   displacement_cc: numberOrNone({
+    ...displacing,
     label: 'Displacement of one blower for a turn of its rotors',
     help: 'Type it where it is known; real profiles displace up to an eighth more than the cycloid.',
     min: 1,
@@ -113,6 +222,16 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     otherwise: 'that of rotors of this diameter, length, profile and number of lobes',
     source: 'area of the rotor’s section',
   }),
+  volumeRatio: number(1.3, {
+    ...of('internal compression'),
+    label: 'Built-in volume ratio',
+    help: 'Volume of a pocket when it closes over that when it opens. Its pressure ratio is about the 1.4th power of it.',
+    min: 1,
+    max: 5,
+    plausible: [1.1, 2],
+    source: CHOICE,
+  }),
+  impeller: filled(impeller),
   gears: v.optional(
     listOf(
       stage,
@@ -146,6 +265,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: 'the builder’s choice',
   }),
   ripple: numberOrNone({
+    ...displacing,
     detail: true,
     label: 'Ripple of straight rotors',
     help: 'Half the swing of the displaced flow over its mean, before the twist evens it.',
@@ -156,6 +276,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: 'displaced area of the rotors',
   }),
   phase_deg: number(0, {
+    ...displacing,
     detail: true,
     label: 'Rotor phase',
     help: 'Where the first blower’s rotors stand when the crank is at 0°; at 0° their lobes touch at the pitch point.',
@@ -165,6 +286,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: CHOICE,
   }),
   phaseStep_deg: number(0, {
+    ...displacing,
     detail: true,
     label: 'Rotor phase from one blower to the next',
     help: 'Each further blower’s rotors stand this much further on. Half a pulse, 90° over the lobes, evens two blowers.',
@@ -177,6 +299,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
   meshGap_mm: gap('mesh', 'Between the rotors'),
   endGap_mm: gap('ends', 'Between rotor ends and end plates'),
   clearanceArea_mm2: numberOrNone({
+    ...displacing,
     detail: true,
     label: 'Clearance area of one blower',
     help: 'Type it where slip has been measured.',
@@ -187,6 +310,7 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     source: 'geometry',
   }),
   clearanceDischarge: number(0.8, {
+    ...displacing,
     detail: true,
     label: 'Discharge coefficient of the clearances',
     min: 0.2,
@@ -223,16 +347,17 @@ export const blower = group('Blower and drive', 'Roots blowers, alike, side by s
     detail: true,
     label: 'Tip speed not to be passed',
     min: 5,
-    max: 200,
-    plausible: [30, 100],
-    otherwise: '40 m/s for straight rotors, 80 m/s for twisted ones',
-    source: 'typical, 30 to 45 m/s for old straight two-lobe rotors, 60 to 100 m/s for small twisted ones',
+    max: 700,
+    plausible: [30, 450],
+    otherwise: '40 m/s for straight rotors, 80 m/s for twisted ones, 400 m/s for impellers',
+    source:
+      'typical, 30 to 45 m/s for old straight two-lobe rotors, 60 to 100 m/s for small twisted ones, 350 to 450 m/s for cast aluminium impellers',
   }),
   maxSpeed_rpm: number(20000, {
     label: 'Rotor speed not to be passed',
     min: 500,
-    max: 100000,
-    plausible: [8000, 25000],
+    max: 300000,
+    plausible: [8000, 120000],
     source: 'typical; the maker of the bearings decides',
   }),
 });

@@ -4,7 +4,7 @@ import * as v from 'valibot';
  * What a field says of itself beside its type: everything that forms, messages and the published schema need.
  * The unit is not among them: it is read off the key (`bore_mm`).
  */
-export interface FieldSpec {
+export interface FieldSpec extends Pick<Extra, 'only'> {
   readonly label: string;
   readonly help?: string;
   /** Where the default comes from; "typical" where it is only usual practice. */
@@ -31,6 +31,8 @@ export interface Extra {
   readonly plausible?: readonly [number, number];
   readonly otherwise?: string;
   readonly insteadOf?: string;
+  /** Counts only where a sibling, named by its key, has one of these values: elsewhere forms leave it out. */
+  readonly only?: { readonly key: string; readonly is: readonly string[] };
   /** In a list of objects: the key by whose value an item may be addressed. */
   readonly keyedBy?: string;
   /** In a group of lists: the keys of those that are the places of a table's rows and columns; the others fill it, row by row. */
@@ -38,11 +40,12 @@ export interface Extra {
 }
 
 const bounded = (spec: NumberSpec) => {
-  const { source, plausible, otherwise, insteadOf, detail } = spec;
+  const { source, plausible, otherwise, insteadOf, detail, only } = spec;
   const extra: Extra = {
     source,
     plausible,
     ...(detail && { detail }),
+    ...(only && { only }),
     ...(otherwise && { otherwise }),
     ...(insteadOf && { insteadOf }),
   };
@@ -67,6 +70,7 @@ const whole = (spec: NumberSpec) =>
       source: spec.source,
       plausible: spec.plausible,
       ...(spec.detail && { detail: spec.detail }),
+      ...(spec.only && { only: spec.only }),
       ...(spec.otherwise && { otherwise: spec.otherwise }),
     }),
   );
@@ -88,7 +92,11 @@ export const choice = <const T extends readonly [string, ...string[]]>(
       v.picklist(options),
       v.title(spec.label),
       v.description(spec.help ?? spec.label),
-      v.metadata({ source: spec.source, ...(spec.detail && { detail: spec.detail }) }),
+      v.metadata({
+        source: spec.source,
+        ...(spec.detail && { detail: spec.detail }),
+        ...(spec.only && { only: spec.only }),
+      }),
     ),
     value as never,
   );
@@ -142,7 +150,7 @@ export const group = <T extends v.ObjectEntries>(
   label: string,
   help: string,
   entries: T,
-  extra: Pick<Extra, 'detail' | 'table'> = {},
+  extra: Pick<Extra, 'detail' | 'only' | 'table'> = {},
 ) => v.pipe(v.strictObject(entries), v.title(label), v.description(help), v.metadata({ ...extra }));
 
 /** A list of groups, with at least `min` and at most `max` of them. */

@@ -6,7 +6,7 @@ import { flowElements } from './assembly/flow-elements.ts';
 import { cylinderInjectionOf, evaporatingOf, passageInjectionOf } from './assembly/fuel-feed.ts';
 import { burningOf, cylinderWallsOf, nodeWallsOf } from './assembly/heat-and-fire.ts';
 import { EdgeFlows } from './edge-flows.ts';
-import type { DisplacementBlower } from './flows/displacement-blower.ts';
+import type { BlowerFlow } from './flows/blower-flow.ts';
 import { GasStates } from './gas-states.ts';
 import { ImplicitPressures } from './implicit-pressures.ts';
 import type { FlowElement, Instant, Source, StepSource } from './instant.ts';
@@ -56,7 +56,7 @@ export class CycleSystem {
   readonly stateSize: number;
   readonly size: number;
 
-  readonly blower: DisplacementBlower;
+  readonly blower: BlowerFlow;
   readonly pistonWork: PistonWork;
   readonly cylinderWalls: CylinderWalls;
   readonly burning: Burning;

@@ -1,15 +1,13 @@
-import { helixAttenuation, ripplesTogether } from '../../blower/roots-ripple.ts';
 import type { DirectionalCoefficient } from '../../engine.ts';
 import { SeriesArea } from '../../exchange/orifices-in-series.ts';
 import { throttleArea } from '../../exchange/throttle-area.ts';
 import { liquidEnthalpy } from '../../gas/fuel.ts';
 import { AIR_INDEX } from '../../gas/mixture.ts';
 import { enthalpy } from '../../gas/polynomial.ts';
-import { TURN } from '../../units.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
 import type { CarburettorMixture } from '../flows/carburettor.ts';
 import { Carburettor } from '../flows/carburettor.ts';
-import { DisplacementBlower } from '../flows/displacement-blower.ts';
+import type { BlowerFlow } from '../flows/blower-flow.ts';
 import type { Opening } from '../flows/orifices.ts';
 import { Orifices } from '../flows/orifices.ts';
 import { ReliefValve } from '../flows/relief-valve.ts';
@@ -20,6 +18,7 @@ import type { Memory } from '../memory.ts';
 import type { Model } from '../model.ts';
 import type { OperatingPoint } from '../operating-point.ts';
 import type { Pistons } from '../pistons.ts';
+import { blowerOf } from './blower-of.ts';
 import type { DesignFlows } from './design-flows.ts';
 import { intakeSeries } from './intake-series.ts';
 
@@ -44,7 +43,7 @@ export interface Parts {
 /** Everything that sets the flow of an edge; edges that nothing sets stay shut. */
 export function flowElements(parts: Parts): {
   readonly elements: readonly FlowElement[];
-  readonly blower: DisplacementBlower;
+  readonly blower: BlowerFlow;
 } {
   const { model, gas, edges, design } = parts;
   const { through } = model.network;
@@ -87,28 +86,6 @@ function supplied({ engine, mixture }: Model): CarburettorMixture {
       (airFuelRatio * air + liquidEnthalpy(fuel, temperature) + evaporation.heatFromWalls) /
       (1 + airFuelRatio),
   };
-}
-
-function blowerOf({ model, instant, gas, edges }: Parts): DisplacementBlower {
-  const { drive, network } = model;
-  const { blower } = model.engine;
-  const together = ripplesTogether(blower);
-  return new DisplacementBlower(
-    network.through.blower,
-    {
-      displacementPerRadian: (blower.count * blower.displacement * drive.ratio) / TURN,
-      lobes: blower.lobes,
-      ratio: drive.ratio,
-      rippleDepth: drive.phaseAveraged
-        ? 0
-        : blower.rippleDepth * helixAttenuation(blower.lobes, blower.helixAngle) * together.share,
-      phase: together.phase,
-      casingHeatShare: blower.casingHeatShare,
-    },
-    instant,
-    gas,
-    edges,
-  );
 }
 
 function orificesOf({ model, gas, edges, design }: Parts): Orifices {

@@ -1,7 +1,9 @@
+import { workPerVolume } from '../../blower/internal-compression.ts';
 import { rootsRipple } from '../../blower/roots-ripple.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
 import type { GasStates } from '../gas-states.ts';
-import type { FlowElement, Instant, Source } from '../instant.ts';
+import type { Instant } from '../instant.ts';
+import type { BlowerFlow } from './blower-flow.ts';
 
 export interface DisplacementDrive {
   /** Volume displaced by all blowers per radian of the crank, mean [m^3/rad]. */
@@ -13,23 +15,26 @@ export interface DisplacementDrive {
   readonly rippleDepth: number;
   /** Rotor angle at crank angle 0 of one blower that ripples as all of them do [rad]. */
   readonly phase: number;
+  /** Built-in volume ratio; 1 for Roots blowers [-]. */
+  readonly volumeRatio: number;
   /** Share of the fluid work that the casing gives away [-]. */
   readonly casingHeatShare: number;
 }
 
 /**
- * A blower without internal compression: it carries gas of the inlet box's density at the displaced rate, and does the
- * work of pushing it against the full pressure rise.
+ * A displacement blower: it carries gas of the inlet box's density at the displaced rate, and without internal compression does
+ * the work of pushing it against the full pressure rise.
  *
- *   mdot = rho_in Vdot(theta),   W = Vdot (p_plenum - p_box), less the casing's share, into the plenum
+ *   mdot = rho_in Vdot(theta),   W = Vdot w, less the casing's share, into the plenum
+ *   w = p_plenum - p_box   without internal compression, else `workPerVolume`
  *
  * rho_in of the inlet box [kg/m^3], Vdot all blowers' displacement times its ripple [m^3/s], W [W].
  *
- * Valid: rotors without internal compression; back-flow into the opening pocket is not resolved, so pulses read low.
+ * Valid: back-flow into the opening pocket is not resolved, so pulses read low.
  * Slip is an opening of its own. Source: Heywood, Internal Combustion Engine Fundamentals, 1988, sec. 6.8.
  * Records: fluid work, heat of the casing [W].
  */
-export class DisplacementBlower implements FlowElement, Source {
+export class DisplacementBlower implements BlowerFlow {
   readonly recordCount = 2;
   recordAt = 0;
   private work = 0;
@@ -42,7 +47,6 @@ export class DisplacementBlower implements FlowElement, Source {
     private readonly edges: EdgeFlows,
   ) {}
 
-  /** Fluid torque that the blowers ask of the crank at the present instant, gears apart [N m]. */
   get fluidTorque(): number {
     return this.work / this.instant.omega;
   }
@@ -63,7 +67,9 @@ export class DisplacementBlower implements FlowElement, Source {
     edges.slopeFrom[edge] = perPressure;
     edges.slopeTo[edge] = 0;
     edges.carryBulk(edge, box);
-    this.work = volumeRate * (gas.pressure[edges.to[edge]] - gas.pressure[box]);
+    this.work =
+      volumeRate *
+      workPerVolume(drive.volumeRatio, gas.pressure[box], gas.pressure[edges.to[edge]], gas.gamma[box]);
   }
 
   addTo(rates: Float64Array, record: boolean): void {

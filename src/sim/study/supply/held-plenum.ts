@@ -19,7 +19,14 @@ export function withHeldPlenum(model: Model): Model {
     engine: {
       ...engine,
       // Nothing may reach the plenum but its flows: a reservoir owns no stretch of the state.
-      blower: { ...engine.blower, displacement: 0, clearanceArea: 0, rippleDepth: 0, dragTorque: 0 },
+      blower: {
+        ...engine.blower,
+        impeller: null,
+        displacement: 0,
+        clearanceArea: 0,
+        rippleDepth: 0,
+        dragTorque: 0,
+      },
       plenum: { ...engine.plenum, relief: null, wall: { ...engine.plenum.wall, area: 0 } },
       intake: { ...engine.intake, boxWall: { ...engine.intake.boxWall, area: 0 } },
     },

@@ -1,0 +1,7 @@
+import type { FlowElement, Source } from '../instant.ts';
+
+/** A blower in the network, of any kind: sets the flow from inlet box to plenum and adds its work to the gas. */
+export interface BlowerFlow extends FlowElement, Source {
+  /** Fluid torque that the blowers ask of the crank at the present instant, gears apart [N m]. */
+  readonly fluidTorque: number;
+}
