@@ -1,5 +1,6 @@
 import type { BlowerOutline, EngineOutline, EnginePose, PosedCylinder } from '../charts/engine-shapes.ts';
 import { gearRatio } from '../sim/blower/gear-train.ts';
+import { impellerOutline } from '../sim/blower/centrifugal/impeller-outline.ts';
 import { rotorOutline } from '../sim/blower/rotors/outline.ts';
 import { fullCycloids } from '../sim/blower/rotors/profile.ts';
 import { idealSection } from '../sim/blower/rotors/rotor-pair.ts';
@@ -76,13 +77,18 @@ function blowerOutline(blower: Engine['blower']): BlowerOutline {
   const { count, tipDiameter, lobes, gears } = blower;
   const teeth = gears.map((gear) => `${gear.driverTeeth} : ${gear.drivenTeeth}`).join(' × ');
   const label = `${count} ${count === 1 ? 'blower' : 'blowers'}, ${teeth} teeth`;
-  const section = idealSection(blower);
   const tipRadius = tipDiameter / 2;
+  if (blower.impeller) {
+    const rotor = impellerOutline(blower.impeller, tipRadius);
+    return { tipRadius, pitchRadius: 0, lobes: blower.impeller.blades, wheel: true, rotor, label };
+  }
+  const section = idealSection(blower);
   const meshing = sectionFault(section) === null ? section : fullCycloids(tipRadius, lobes);
   return {
     tipRadius,
     pitchRadius: meshing.pitchRadius,
     lobes,
+    wheel: false,
     rotor: rotorOutline(meshing, 0, DRAWN * tipRadius),
     label,
   };

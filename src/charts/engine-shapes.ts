@@ -22,6 +22,8 @@ export interface BlowerOutline {
   /** Half the distance of the axes. */
   readonly pitchRadius: number;
   readonly lobes: number;
+  /** One wheel instead of a pair of rotors; its axes' distance is then 0. */
+  readonly wheel: boolean;
   /** Corners of one rotor about its own axis, a lobe along +x. */
   readonly rotor: readonly Place[];
   /** As it is to be read beside the drawing: how many, and their gears. */

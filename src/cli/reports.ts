@@ -32,6 +32,16 @@ export function pointReport(design: string, model: Model, point: PointResult): s
 }
 
 function figures({ engine, blower, plenum, cycles, residuals }: SolvedPoint): string[] {
+  const { isentropicEfficiency, wheel, builtIn } = blower;
+  const kind = wheel
+    ? [
+        `            centrifugal: at ${share(wheel.flow)} of its best flow, surges below ${share(wheel.surge)}, ${share(wheel.ofChoke)} of what chokes its inlet`,
+      ]
+    : builtIn
+      ? [
+          `            compresses inside to ${fixed(builtIn.pressureRatio, 2)} times the inlet’s pressure, ${fixed(builtIn.neededRatio, 2)} are needed`,
+        ]
+      : [];
   const show = formatQuantity;
   const { deliveryRatio, chargingEfficiency, scavengingEfficiency, trappingEfficiency } = engine;
   const closed = Math.max(residuals.mass, residuals.energy, residuals.species);
@@ -40,7 +50,8 @@ function figures({ engine, blower, plenum, cycles, residuals }: SolvedPoint): st
     `  air       ${fixed(engine.airFlow / gram, 2)} g/s; delivery ratio ${fixed(deliveryRatio, 3)}, kept (charging efficiency) ${fixed(chargingEfficiency, 3)}`,
     `            purity (scavenging efficiency) ${fixed(scavengingEfficiency, 3)}, trapping efficiency ${fixed(trappingEfficiency, 3)}`,
     `  blower    displaces ${show(blower.displacementPerTurn, unitNamed('cc'))} a turn, engine ${show(engine.sweptVolume, unitNamed('cc'))}; slip ${share(blower.slipFraction)}`,
-    `            takes ${fixed(blower.shaftPower / kW, 2)} kW, rotors ${fixed(blower.rotorSpeed / rpm, 0)} rpm, tips ${fixed(blower.tipSpeed, 1)} m/s, outlet ${fixed(celsiusFromKelvin(blower.outletTemperature), 0)} °C`,
+    `            takes ${fixed(blower.shaftPower / kW, 2)} kW, rotors ${fixed(blower.rotorSpeed / rpm, 0)} rpm, tips ${fixed(blower.tipSpeed, 1)} m/s, outlet ${fixed(celsiusFromKelvin(blower.outletTemperature), 0)} °C${isentropicEfficiency === null ? '' : `, isentropic efficiency ${share(isentropicEfficiency)}`}`,
+    ...kind,
     `  plenum    ${fixed(plenum.meanPressure / bar, 3)} bar absolute (${fixed(plenum.minPressure / bar, 3)} to ${fixed(plenum.maxPressure / bar, 3)}), ${fixed(celsiusFromKelvin(plenum.meanTemperature), 0)} °C`,
     `  output    ${fixed(engine.brakePower / kW, 2)} kW, ${fixed(engine.torque, 2)} N m; bmep ${fixed(engine.bmep / bar, 2)} bar of imep ${fixed(engine.imep / bar, 2)}, friction ${fixed(engine.fmep / bar, 2)}`,
     `  fuel      ${fixed(engine.fuelFlow / gram, 2)} g/s, ${bsfc}; heat to the cylinder walls ${fixed(engine.wallHeat / kW, 2)} kW`,

@@ -1,6 +1,6 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { HOLDERS } from '../../src/design/fields.ts';
+import { HOLDERS, fieldAt, holderAt } from '../../src/design/fields.ts';
 import { readPath, valueAt } from '../../src/design/path.ts';
 import { readDesign } from '../../src/design/read-design.ts';
 import type { Design } from '../../src/design/schema/design.ts';
@@ -29,3 +29,11 @@ export const LEFT_OFF = HOLDERS.filter(
 
 /** Whether a field belongs to one of them. */
 export const isLeftOff = (path: string): boolean => LEFT_OFF.some((group) => path.startsWith(`${group}.`));
+
+/** Whether a field counts only beside another choice than the one a design has made. */
+export const countsElsewhere = (path: string, design: Design): boolean =>
+  [fieldAt(path), holderAt(path.slice(0, path.lastIndexOf('.')))].some((each) => {
+    if (!each?.only) return false;
+    const beside = each.path.split('.').slice(0, -1);
+    return !each.only.is.includes(String(valueAt(design, [...beside, each.only.key])));
+  });

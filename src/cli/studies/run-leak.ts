@@ -19,6 +19,10 @@ export function runLeak(argv: readonly string[], streams: Streams): number {
   if (!request.ok) return tell(request.faults, streams);
   const { design, model, values } = request.value;
   const { blower, ambient } = model.engine;
+  if (blower.impeller) {
+    const message = 'is centrifugal; such a blower has no clearance to test';
+    return tell([{ path: 'blower.kind', message }], streams);
+  }
   const text = (option: string) => values[option] as string | undefined;
   const speed = readSpeeds('one', text('speed'));
   const held =

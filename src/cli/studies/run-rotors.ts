@@ -23,6 +23,10 @@ export function runRotors(argv: readonly string[], streams: Streams): number {
   if (!request.ok) return tell(request.faults, streams);
   const { design, model, values } = request.value;
   const { engine } = model;
+  if (engine.blower.kind !== 'roots') {
+    const message = `is ${engine.blower.kind}; rotors are drawn for Roots blowers only`;
+    return tell([{ path: 'blower.kind', message }], streams);
+  }
   const typed = values['speed'] as string | undefined;
   const speeds = typed === undefined ? null : readSpeeds('one', typed);
   if (speeds && !speeds.ok) return tell(speeds.faults, streams);

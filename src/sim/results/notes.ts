@@ -1,8 +1,9 @@
 import { MOST_TURNS } from '../cycle/model.ts';
 import type { Model } from '../cycle/model.ts';
 import { trapAngle } from '../cycle/schedule.ts';
-import { rpm, TURN } from '../units.ts';
+import { TURN } from '../units.ts';
 import { beyondTables } from './beyond-tables.ts';
+import { blowerNotes } from './blower-notes.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
 
 /** Share of the fuel that may be liquid at the spark before it is said [-]. */
@@ -44,18 +45,7 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
       `In ${late} of ${result.cylinders.length} cylinders injection goes on after the spark: what comes then does not burn.`,
     );
   }
-  if (result.blower.tipSpeed > blower.maxTipSpeed) {
-    note(
-      'caution',
-      `The rotor tips run at ${result.blower.tipSpeed.toFixed(0)} m/s, above the ${blower.maxTipSpeed.toFixed(0)} m/s stated for these rotors.`,
-    );
-  }
-  if (result.blower.rotorSpeed > blower.maxSpeed) {
-    note(
-      'caution',
-      `The rotors turn at ${(result.blower.rotorSpeed / rpm).toFixed(0)} rpm, above their limit of ${(blower.maxSpeed / rpm).toFixed(0)} rpm.`,
-    );
-  }
+  notes.push(...blowerNotes(blower, result.blower));
   const hottest = Math.max(...result.cylinders.map((c) => c.peakTemperature));
   // Source: share of dissociation in equilibrium products near stoichiometric; see products.ts and docs/model.md.
   if (hottest > 2500) {

@@ -1,3 +1,5 @@
+import type { WheelPoint } from '../blower/centrifugal/wheel-point.ts';
+
 /**
  * What one operating point yields. Base SI units; per cylinder and per turn unless named otherwise.
  * Definitions and formulas: docs/conventions.md. Arrays are owned by the result and never reused.
@@ -100,12 +102,21 @@ export interface BlowerFigures {
   readonly slipFraction: number;
   /** At the crank, gear losses included [W]. */
   readonly shaftPower: number;
-  /** Work on the gas [W]. */
+  /** Work on the gas [W]; isentropic work of what arrives over it, null where it does none [-]. */
   readonly fluidPower: number;
+  readonly isentropicEfficiency: number | null;
   /** Of what is displaced, its work taken up [K]. */
   readonly outletTemperature: number;
   /** Time mean, plenum less inlet box [Pa]. */
   readonly pressureRise: number;
+  /** Of blowers with internal compression: what they compress to, what is needed [-], and power beyond isentropic [W]. */
+  readonly builtIn: {
+    readonly pressureRatio: number;
+    readonly neededRatio: number;
+    readonly mismatchPower: number;
+  } | null;
+  /** Of centrifugal blowers. */
+  readonly wheel: WheelPoint | null;
 }
 
 export interface GasFigures {

@@ -4,8 +4,8 @@ import type { CycleSystem } from '../cycle/system.ts';
 import { fmep } from '../friction/fmep.ts';
 import { AIR_INDEX } from '../gas/mixture.ts';
 import { highestPoint } from '../numerics/highest-point.ts';
-import { timeMean } from '../numerics/time-mean.ts';
 import { TURN } from '../units.ts';
+import { blowerFigures } from './blower-figures.ts';
 import { energyBalance } from './energy-balance.ts';
 import { PeriodTotals } from './period-totals.ts';
 import { notesFor } from './notes.ts';
@@ -113,40 +113,6 @@ function cylinderFigures(
 }
 
 const turnRate = (system: CycleSystem): number => system.omega / TURN;
-
-function blowerFigures(
-  system: CycleSystem,
-  totals: PeriodTotals,
-  traces: Traces,
-  turns: number,
-): BlowerFigures {
-  const { model, omega } = system;
-  const { through } = model.network;
-  const { blower } = model.engine;
-  const { ratio, efficiency } = model.drive;
-  const period = (turns * TURN) / omega;
-  const displaced = totals.massThrough(through.blower);
-  const back = totals.massThrough(through.slip);
-  const work = totals.record(system.blower, 0);
-  const heat = totals.record(system.blower, 1);
-  const rotorSpeed = omega * ratio;
-  const drag = blower.count * blower.dragTorque * rotorSpeed;
-  const fluidPower = work / period;
-  return {
-    displacementPerTurn: blower.count * blower.displacement * ratio,
-    rotorSpeed,
-    tipSpeed: 0.5 * blower.tipDiameter * rotorSpeed,
-    massFlow: (displaced - back) / period,
-    slipFraction: displaced > 0 ? back / displaced : 0,
-    shaftPower:
-      (Math.max(fluidPower, 0) / blower.mechanicalEfficiency + Math.min(fluidPower, 0) + drag) / efficiency,
-    fluidPower,
-    outletTemperature:
-      totals.temperatureThrough(through.blower, work - heat) ?? model.engine.ambient.temperature,
-    pressureRise:
-      timeMean(traces.angle, traces.plenum.pressure) - timeMean(traces.angle, traces.inletBox.pressure),
-  };
-}
 
 function engineFigures(
   system: CycleSystem,

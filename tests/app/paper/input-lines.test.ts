@@ -3,7 +3,7 @@ import { inputParts } from '../../../src/app/paper/input-lines.ts';
 import { UNIT_SETS } from '../../../src/app/units/shown-units.ts';
 import { FIELDS } from '../../../src/design/fields.ts';
 import { setValues } from '../../../src/design/set-value.ts';
-import { isLeftOff, preset, sound } from '../../design/designs.ts';
+import { countsElsewhere, isLeftOff, preset, sound } from '../../design/designs.ts';
 
 const [metric, , workshop] = UNIT_SETS as [(typeof UNIT_SETS)[0], unknown, (typeof UNIT_SETS)[0]];
 const lines = (...args: Parameters<typeof inputParts>) =>
@@ -16,7 +16,11 @@ describe('inputParts', () => {
     const labels = new Set(lines(preset('lovage-7'), metric).map(({ label }) => label));
     const missing = FIELDS.filter(
       ({ path, part, label }) =>
-        part !== '' && !/corrections/.test(path) && !isLeftOff(path) && !labels.has(label),
+        part !== '' &&
+        !/corrections/.test(path) &&
+        !isLeftOff(path) &&
+        !countsElsewhere(path, preset('lovage-7')) &&
+        !labels.has(label),
     ).map(({ path }) => path);
     expect(missing).toEqual([]);
     expect(lines(preset('lovage-7'), metric).filter((line) => line.text.trim() === '')).toEqual([]);

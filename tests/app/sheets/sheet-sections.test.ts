@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { FIELDS } from '../../../src/design/fields.ts';
+import { setValue } from '../../../src/design/set-value.ts';
 import { openPath } from '../../../src/design/path.ts';
 import { PARTS, sheetOf } from '../../../src/app/sheets/sheet-sections.ts';
 import type { Section } from '../../../src/app/sheets/sheet-sections.ts';
-import { LEFT_OFF, preset } from '../../design/designs.ts';
+import { LEFT_OFF, countsElsewhere, preset } from '../../design/designs.ts';
 import { enter, freshDraft, setFitted } from '../../../src/app/sheets/draft.ts';
 import { sound } from '../../design/designs.ts';
 
@@ -15,15 +16,30 @@ const shownIn = (sections: readonly Section[]): string[] =>
   sections.flatMap(({ rows }) => rows.map(({ field }) => field.path));
 
 describe('sheetOf', () => {
-  it('shows every field of the schema once, on one sheet, but for the version and the name of a correction', () => {
+  it('shows every field that counts once, on one sheet, but for the version and the name of a correction', () => {
     const shown = PARTS.flatMap(({ key }) => {
       const { main, details } = sheetOf(key, allFitted);
       return [...shownIn(main), ...shownIn(details)];
     });
     const wanted = FIELDS.map(({ path }) => path).filter(
-      (path) => path !== 'version' && path !== 'crank.corrections[].cylinder',
+      (path) =>
+        path !== 'version' && path !== 'crank.corrections[].cylinder' && !countsElsewhere(path, allFitted),
     );
     expect(shown.sort()).toEqual(wanted.sort());
+  });
+
+  it('asks of a centrifugal blower what it has: its wheel, gears and limits, no lobes and no gaps', () => {
+    const wheel = sound(setValue(preset('lovage-7'), 'blower.kind', 'centrifugal'));
+    const { main, details } = sheetOf('blower', wheel);
+    const shown = [...shownIn(main), ...shownIn(details)];
+    expect(shown).toContain('blower.impeller.blades');
+    expect(shown).toContain('blower.gears[].driver');
+    expect(shown.filter((path) => /lobes|Gap|helix|rotorLength|volumeRatio|displacement/.test(path))).toEqual(
+      [],
+    );
+    const roots = shownIn(sheetOf('blower', preset('lovage-7')).main);
+    expect(roots).toContain('blower.lobes');
+    expect(roots.filter((path) => /impeller|volumeRatio/.test(path))).toEqual([]);
   });
 
   it('folds away what the schema calls a detail, and nothing else', () => {

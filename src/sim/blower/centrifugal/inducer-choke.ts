@@ -1,3 +1,6 @@
+/** Radius of the inducer's mean over that of the tip: usual eyes reach from 0.25 to 0.6 of it. Typical [-]. */
+export const INDUCER_RADIUS = 0.45;
+
 /**
  * Mass flow at which the inducer's throat chokes, as seen from the turning blades.
  *

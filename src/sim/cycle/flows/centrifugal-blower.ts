@@ -1,12 +1,9 @@
-import { inducerChoke } from '../../blower/centrifugal/inducer-choke.ts';
+import { INDUCER_RADIUS, inducerChoke } from '../../blower/centrifugal/inducer-choke.ts';
 import type { SpeedLine } from '../../blower/centrifugal/speed-line.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
 import type { GasStates } from '../gas-states.ts';
 import type { Instant } from '../instant.ts';
 import type { BlowerFlow } from './blower-flow.ts';
-
-/** Radius of the inducer's mean over that of the tip: usual eyes reach from 0.25 to 0.6 of it. Typical [-]. */
-export const INDUCER_RADIUS = 0.45;
 
 export interface CentrifugalDrive {
   /** Volume that all wheels carry at best flow [m^3/s]. */

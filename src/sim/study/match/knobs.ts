@@ -121,7 +121,8 @@ const LIST: readonly Knob[] = [
     now: ({ drive }) => drive.ratio,
     range: ({ drive, engine }) => [
       drive.ratio / 4,
-      Math.min(6 * drive.ratio, 6 ** Math.max(1, engine.blower.gears.length)),
+      // No less than it has, should that be more than is usual.
+      Math.max(drive.ratio, Math.min(6 * drive.ratio, 6 ** Math.max(1, engine.blower.gears.length))),
     ],
     at: (model, ratio) => success(evenModel(model, ratio)),
     helpsUpwards: true,
@@ -196,5 +197,9 @@ const LIST: readonly Knob[] = [
     stop: 'the plenum evens pulses and makes no air',
   },
 ];
+
+/** Whether an engine has what a knob varies: a centrifugal blower has neither rotor length nor gaps. */
+export const knobApplies = ({ blower }: Engine, name: KnobName): boolean =>
+  blower.impeller === null || (name !== 'blower.displacement' && name !== 'blower.gaps');
 
 export const knobNamed = (name: KnobName): Knob => LIST.find((knob) => knob.name === name)!;

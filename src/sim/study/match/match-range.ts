@@ -7,7 +7,7 @@ import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import { doing } from '../study-step.ts';
 import type { Study } from '../study-step.ts';
-import { KNOBS, knobNamed } from './knobs.ts';
+import { KNOBS, knobApplies, knobNamed } from './knobs.ts';
 import type { KnobName } from './knobs.ts';
 import { match } from './match.ts';
 import { fixFigures, limitsPassed } from './fix.ts';
@@ -64,7 +64,7 @@ export function* matchRange(
 ): Study<readonly RangeFix[]> {
   const now = known ?? (yield* figuresAt(model, speeds, throttle, target)).least;
   const found: RangeFix[] = [];
-  for (const name of vary) {
+  for (const name of vary.filter((each) => knobApplies(model.engine, each))) {
     let worst = now;
     let best: RangeFix | null = null;
     for (let round = 0; round < MOST_ROUNDS && worst; round++) {

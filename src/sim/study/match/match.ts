@@ -9,7 +9,7 @@ import type { Study } from '../study-step.ts';
 import { fixFigures } from './fix.ts';
 import type { Fix, FixFigures } from './fix.ts';
 import { KnobSearch } from './knob-search.ts';
-import { KNOBS, knobNamed } from './knobs.ts';
+import { KNOBS, knobApplies, knobNamed } from './knobs.ts';
 import type { KnobName } from './knobs.ts';
 import type { Target } from './target.ts';
 
@@ -30,7 +30,7 @@ export interface Match {
  *   f(x) = figure(x) - target;   from the design as it is towards the end that usually helps, then the other, to a change of sign;
  *   there by Brent's method; rounded away from where it came from; gears to whole teeth
  *
- * @param vary  - which knobs; all of them unless given
+ * @param vary  - which knobs; all of them unless given; those that the engine lacks are left out
  * @param start - a stated neighbour's solution, or null
  */
 export function* match(
@@ -44,7 +44,7 @@ export function* match(
   if (!base.result.converged) return failure([{ path: '', message: base.result.reason }]);
   const before = fixFigures(target, base.result);
   const fixes: Fix[] = [];
-  for (const name of vary) {
+  for (const name of vary.filter((each) => knobApplies(model.engine, each))) {
     const search = new KnobSearch(model, point, target, knobNamed(name), base.result, base.next);
     fixes.push(yield* search.run());
   }
