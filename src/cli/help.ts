@@ -26,6 +26,9 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       pinImbalance, hiddenBarrels; a grouping of one's own names a collector for every cylinder
   umbel even FILE --speed 6000 --reach [--json]
       whose exhaust reaches whom: what the blowdown of each cylinder does to every other
+  umbel fit FILE [--set path=value …] [--json]
+      does it go together: clearances of barrels, skirts, rods, knuckle eyes, crowns and rows over a whole turn, each with
+      its tolerance, where and at which crank angle; outer size against the space there is
   umbel rotors FILE [--speed 9000] [--svg OUT] [--dxf OUT] [--set path=value …] [--json]
       rotors before metal: mesh, displacement, leaks, ripple, inertia, growth by heat; drawn in true size
   umbel leak FILE --speed 1000 --holds 0.1bar [--gas 20C] [--set path=value …] [--json]
@@ -42,7 +45,8 @@ Quantities take units: 6000rpm, 100rev/s, 80%, 3.2in, 45cc, 5psi, 0,85. Bare num
 a fraction for the throttle (0 shut, 1 open), and the unit in the key for a value that is set:
   --set cylinder.bore=42mm --set blower.gears[0].driver=40 --set corrections[A3].barrel=0.5mm --set restrictor=none
 
-Leaves 0 if solved, 1 if a point has no answer or a line of a study is at fault (the reason is told), 2 if the input is wrong.
+Leaves 0 if solved, 1 if a point has no answer, parts collide or a line of a study is at fault (the reason is told),
+2 if the input is wrong.
 
 What comes out is an estimate; it cannot know pressure waves, jets, local hot spots or fatigue. A plenum full of
 mixture can explode, rotating parts need containment, fuel burns. Local rules and licensed or experienced practice

@@ -4,6 +4,7 @@ import type { Streams } from '../streams.ts';
 import { runEven } from './even/run-even.ts';
 import { runAir } from './run-air.ts';
 import { runBackfire } from './run-backfire.ts';
+import { runFit } from './run-fit.ts';
 import { runLeak } from './run-leak.ts';
 import { runMatch } from './run-match.ts';
 import { runPulses } from './run-pulses.ts';
@@ -13,6 +14,7 @@ const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Stream
   air: runAir,
   match: runMatch,
   even: runEven,
+  fit: runFit,
   pulses: runPulses,
   rotors: runRotors,
   leak: runLeak,

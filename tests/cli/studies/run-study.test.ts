@@ -51,6 +51,34 @@ describe('run pulses', () => {
   });
 });
 
+describe('run fit', () => {
+  it('finds Lovage 7 to go together, with every check, each crown, the outer size and what it cannot know', () => {
+    const { code, out, err } = ran('fit', 'lovage-7');
+    expect([code, err]).toEqual([0, '']);
+    for (const said of [
+      'Lovage 7: It goes together: the tightest are crown 1 and head 1, 1.00 mm at 0°',
+      'Knuckle eyes side by side',
+      'diameter 335.0 mm',
+      'heat growth',
+    ])
+      expect(out).toContain(said);
+    expect(out.match(/^crown \d/gm)).toHaveLength(7);
+    expect(out).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it('names the parts that collide, says where, and leaves 1', () => {
+    const { code, out } = ran('fit', 'lovage-7', '--set', 'piston.length=50mm');
+    expect(code).toBe(1);
+    expect(out).toMatch(
+      /It does not go together: skirt \d and skirt \d overlap by \d\.\d\d mm at \d+(\.\d)?°\./,
+    );
+    const json = JSON.parse(ran('fit', 'angelica-14', '--set', 'rowSpacing=60mm', '--json').out);
+    expect(json.goesTogether).toBe(false);
+    const fins = json.checks.find(({ kind }: { kind: string }) => kind === 'fins');
+    expect(fins).toMatchObject({ verdict: 'collides', parts: ['fins A1', 'fins B1'], angle_deg: null });
+  });
+});
+
 describe('run rotors', () => {
   it('draws Lovage 7’s rotors in true size, and tells gaps, displacement, leaks, ripple and growth', () => {
     const folder = mkdtempSync(join(tmpdir(), 'umbel-'));
