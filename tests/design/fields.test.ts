@@ -26,7 +26,10 @@ describe('FIELDS', () => {
       expect(min! <= low && low < high && high <= max!, field.path).toBe(true);
       if (typeof fallback === 'number') expect(fallback >= low && fallback <= high, field.path).toBe(true);
       else if (Array.isArray(fallback))
-        expect(fallback.every((each) => each >= low && each <= high), field.path).toBe(true);
+        expect(
+          fallback.every((each) => each >= low && each <= high),
+          field.path,
+        ).toBe(true);
       else expect(otherwise, field.path).not.toBeNull();
     }
   });
