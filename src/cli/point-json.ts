@@ -58,6 +58,19 @@ function solvedJson(model: Model, point: SolvedPoint) {
       maxPressure_Pa: plenum.maxPressure,
       meanTemperature_K: plenum.meanTemperature,
     },
+    ...(point.crankcase && {
+      crankcase: {
+        meanPressure_Pa: point.crankcase.meanPressure,
+        minPressure_Pa: point.crankcase.minPressure,
+        maxPressure_Pa: point.crankcase.maxPressure,
+        meanTemperature_K: point.crankcase.meanTemperature,
+        volumeSwing_m3: point.crankcase.volumeSwing,
+        pumpingPower_W: point.crankcase.pumpingPower,
+        blowBy_kg_per_s: point.crankcase.blowBy,
+        breathed_kg_per_s: point.crankcase.breathed,
+        purity: point.crankcase.purity,
+      },
+    }),
     cylinders: point.cylinders.map((cylinder, index) => ({
       ...cylinderShape(model.geometry.cylinders[index]!),
       trappedMass_kg: cylinder.trappedMass,

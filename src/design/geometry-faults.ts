@@ -11,6 +11,7 @@ const PLAIN: readonly (readonly [RegExp, string])[] = [
   [/^train\.rows\[(\d+)\]\.staggerAngle$/, 'crank.rows[$1].stagger_deg'],
   [/^train\.rows\[(\d+)\]\.master$/, 'crank.rows[$1].master'],
   [/^train\.rows\[(\d+)\]\.cylinders$/, 'crank.rows[$1].cylinders'],
+  [/^crankcase\.volume$/, 'crank.crankcase.volume_cc'],
   [/^cylinder\.bore$/, 'cylinder.bore_mm'],
   [/^cylinder\.deckClearance$/, 'cylinder.deckClearance_mm'],
   [/^blower\.tipDiameter$/, 'blower.tipDiameter_mm'],

@@ -7,6 +7,7 @@ import type { RotorSection } from '../sim/blower/rotors/profile.ts';
 import type {
   Blower,
   Collector,
+  Crankcase,
   CrankTrain,
   Engine,
   Impeller,
@@ -52,6 +53,7 @@ export function toEngine(design: Design): Engine {
       compressionRatioFrom: si.cylinder.compressionRatioFrom,
       deckClearance: si.cylinder.deckClearance,
     },
+    crankcase: crankcase(si),
     windows: {
       exhaust: windows.exhaust.map(windowGroup),
       transfer: windows.transfer.map(windowGroup),
@@ -192,6 +194,20 @@ function windowGroup(group: Si['windows']['exhaust'][number]): WindowGroup {
     cornerRadius: group.corner,
     planAngle: group.plan,
     elevationAngle: group.elevation,
+  };
+}
+
+function crankcase({ crank, cylinder: { bore } }: Si): Crankcase | null {
+  const si = crank.crankcase;
+  if (!si) return null;
+  const cylinders = crank.rows.reduce((count, row) => count + row.cylinders, 0);
+  const volume = si.volume ?? 3 * cylinders * circle(bore) * crank.stroke;
+  return {
+    isPlenum: si.role === 'plenum',
+    volume,
+    breather: { area: circle(si.breather), dischargeCoefficient: si.breatherDischarge },
+    blowBy: { area: si.rings, dischargeCoefficient: si.ringsDischarge },
+    wall: wall({ volume, wall: si.wall }),
   };
 }
 

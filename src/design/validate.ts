@@ -1,3 +1,4 @@
+import { crankcaseFaults } from '../sim/geometry/check-crankcase.ts';
 import { geometryOf } from '../sim/geometry/geometry-of.ts';
 import { failure, success } from '../sim/outcome.ts';
 import type { Fault, Outcome } from '../sim/outcome.ts';
@@ -34,8 +35,10 @@ export function validate(data: unknown): Outcome<Design> {
 const plain = (faults: readonly Fault[]): Fault[] => faults.map(({ path, message }) => ({ path, message }));
 
 function shapeFaults(design: Design): readonly Fault[] {
-  const built = geometryOf(toEngine(design));
-  return built.ok ? [] : built.faults.map((fault) => toDesignPath(fault, design));
+  const engine = toEngine(design);
+  const built = geometryOf(engine);
+  const faults = built.ok ? crankcaseFaults(engine, built.value) : built.faults;
+  return faults.map((fault) => toDesignPath(fault, design));
 }
 
 /** One path lies on the way to the other. A use that ends in `[` stands for every item of a list. */

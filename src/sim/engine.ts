@@ -9,6 +9,8 @@ export interface Engine {
   readonly name: string;
   readonly train: CrankTrain;
   readonly cylinder: CylinderDimensions;
+  /** Crankcase as a volume of the network; null leaves it out: constant pressure under the pistons. */
+  readonly crankcase: Crankcase | null;
   readonly windows: Windows;
   readonly ambient: Ambient;
   readonly intake: Intake;
@@ -25,6 +27,18 @@ export interface Engine {
   readonly load: Load;
   readonly dimensions: Dimensions;
   readonly wanted: Wanted;
+}
+
+export interface Crankcase {
+  /** Whether it is part of the plenum; else it is vented to the air. */
+  readonly isPlenum: boolean;
+  /** Free volume with every piston half way down its stroke [m^3]. */
+  readonly volume: number;
+  /** To the air, both ways; unused where it is the plenum. */
+  readonly breather: { readonly area: number; readonly dischargeCoefficient: number };
+  /** Past the rings of one piston, from cylinder to crankcase and back. */
+  readonly blowBy: { readonly area: number; readonly dischargeCoefficient: number };
+  readonly wall: WallPatch;
 }
 
 export interface CrankTrain {

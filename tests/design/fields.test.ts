@@ -72,6 +72,7 @@ describe('FIELDS', () => {
 describe('HOLDERS', () => {
   it('knows which groups may be off and which lists go by name', () => {
     expect(HOLDERS.filter(({ nullable }) => nullable).map(({ path }) => path)).toEqual([
+      'crank.crankcase',
       'windows.exhaustTable',
       'windows.transferTable',
       'plenum.relief',

@@ -31,6 +31,10 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
   switch (field.path) {
     case 'crank.rows[].axes_deg':
       return engine.train.rows[position]?.cylinders.map((each) => each.axisAngle) ?? null;
+    case 'crank.crankcase.volume_cc':
+      return engine.crankcase?.volume ?? null;
+    case 'crank.crankcase.wall.area_cm2':
+      return engine.crankcase?.wall.area ?? null;
     case 'crank.masses.piston_g':
       return engine.masses.piston;
     case 'crank.masses.rod_g':

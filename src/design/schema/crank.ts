@@ -9,6 +9,7 @@ import {
   numberOrNone,
   numbersOrNone,
 } from './builders.ts';
+import { crankcase } from './crankcase.ts';
 import { rodShapes } from './fit.ts';
 import { load, masses } from './masses.ts';
 
@@ -242,6 +243,7 @@ export const crank = group(
       otherwise: '1.5 bores',
       source: 'the builder’s choice',
     }),
+    crankcase: v.optional(v.nullable(crankcase), null),
     friction: filled(friction),
     rodShapes: filled(rodShapes),
     masses: filled(masses),

@@ -3,6 +3,7 @@ import type { Engine } from '../engine.ts';
 import { ConstituentSet } from '../gas/constituent-set.ts';
 import type { DesignMixture } from '../gas/mixture.ts';
 import { designMixture, PRODUCTS_INDEX } from '../gas/mixture.ts';
+import { crankcaseFaults } from '../geometry/check-crankcase.ts';
 import { geometryOf } from '../geometry/geometry-of.ts';
 import type { EngineGeometry } from '../geometry/cylinder-geometry.ts';
 import type { Outcome } from '../outcome.ts';
@@ -43,6 +44,8 @@ export function buildModel(engine: Engine): Outcome<Model> {
   if (!geometry.ok || !mixture.ok) {
     return failure([...(geometry.ok ? [] : geometry.faults), ...(mixture.ok ? [] : mixture.faults)]);
   }
+  const tight = crankcaseFaults(engine, geometry.value);
+  if (tight.length > 0) return failure([...tight]);
   const { blower } = engine;
   const ratio = gearRatio(blower.gears);
   const truePeriod = blower.rippleDepth > 0 ? periodTurns(ratio, blower.lobes) : 1;

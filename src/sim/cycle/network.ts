@@ -3,7 +3,7 @@ import type { Engine } from '../engine.ts';
 /** A volume of gas, or beyond the dynamic ones a reservoir. */
 export interface Node {
   readonly label: string;
-  readonly kind: 'inlet box' | 'plenum' | 'passage' | 'cylinder' | 'collector' | 'ambient';
+  readonly kind: 'inlet box' | 'plenum' | 'passage' | 'cylinder' | 'collector' | 'crankcase' | 'ambient';
   /** Volume where it is constant, 0 where it follows the crank [m^3]. */
   readonly volume: number;
 }
@@ -27,6 +27,8 @@ export interface Network {
     readonly passages: readonly number[];
     readonly cylinders: readonly number[];
     readonly collectors: readonly number[];
+    /** The plenum's node where the two are one volume; -1 where the crankcase takes no part. */
+    readonly crankcase: number;
     readonly ambient: number;
   };
   readonly through: {
@@ -39,10 +41,14 @@ export interface Network {
     readonly transfers: readonly number[];
     readonly exhausts: readonly number[];
     readonly outlets: readonly number[];
+    /** From cylinders to crankcase; none where the crankcase takes no part. */
+    readonly blowBys: readonly number[];
+    /** -1 without one. */
+    readonly breather: number;
   };
 }
 
-/** ambient - throttle - inlet box - blower - plenum - passages - cylinders - collectors - ambient. */
+/** ambient - throttle - inlet box - blower - plenum - passages - cylinders - collectors - ambient; cylinders - crankcase - ambient. */
 export function buildNetwork(engine: Engine): Network {
   const nodes: Node[] = [];
   const edges: Edge[] = [];
@@ -60,6 +66,11 @@ export function buildNetwork(engine: Engine): Network {
   const passages = seats.map(({ name }) => node('passage', `passage ${name}`, engine.passages.volume));
   const cylinders = seats.map(({ name }) => node('cylinder', `cylinder ${name}`, 0));
   const collectors = engine.collectors.map((c, i) => node('collector', `collector ${i + 1}`, c.volume));
+  const crankcase = !engine.crankcase
+    ? -1
+    : engine.crankcase.isPlenum
+      ? plenum
+      : node('crankcase', 'crankcase', engine.crankcase.volume);
   const dynamicCount = nodes.length;
   const ambient = node('ambient', 'ambient', 0);
 
@@ -67,7 +78,7 @@ export function buildNetwork(engine: Engine): Network {
     nodes,
     edges,
     dynamicCount,
-    at: { box, plenum, passages, cylinders, collectors, ambient },
+    at: { box, plenum, passages, cylinders, collectors, crankcase, ambient },
     through: {
       throttle: edge('throttle', ambient, box),
       blower: edge('blower', box, plenum),
@@ -79,6 +90,9 @@ export function buildNetwork(engine: Engine): Network {
         edge(`exhaust windows ${name}`, cylinders[i], collectors[collector]),
       ),
       outlets: collectors.map((from, i) => edge(`collector outlet ${i + 1}`, from, ambient)),
+      blowBys:
+        crankcase < 0 ? [] : seats.map(({ name }, i) => edge(`rings ${name}`, cylinders[i], crankcase)),
+      breather: crankcase < 0 || crankcase === plenum ? -1 : edge('breather', crankcase, ambient),
     },
   };
 }

@@ -3,10 +3,11 @@ import type { GasStates } from './gas-states.ts';
 
 /**
  * Where every piston stands, and what follows from it: cylinder volumes and their rates (written into the gas),
- * uncovered window areas and how fast they open.
+ * uncovered window areas and how fast they open, and what the undersides do to the crankcase's volume.
  *
  *   V = V_c + A x(theta),   dV/dt = A omega dx/dtheta      x: below own top dead centre [m], A: bore area [m^2]
  *   dA_w/dt = width omega dx/dtheta                        width: of the windows at the crown's edge [m]
+ *   V_case = V_mid + A sum (s/2 - x)                       s: stroke [m]; see underside-volume.ts
  *
  * Numerics: x and its slope are tabulated, see PeriodicTable; window areas have kinks, which the step's error sees.
  */
@@ -20,6 +21,9 @@ export class Pistons {
   readonly exhaustOpening: Float64Array;
   readonly transferOpening: Float64Array;
   private stands = NaN;
+  /** Node that the undersides work on, and its volume with every piston at the top [m^3]; -1 for none. */
+  private crankcase = -1;
+  private crankcaseAtTop = 0;
 
   /** @param nodes - the cylinders' nodes, in the order of `cylinders`; @param omega - crank speed [rad/s] */
   constructor(
@@ -38,11 +42,23 @@ export class Pistons {
     this.transferOpening = new Float64Array(n);
   }
 
+  /** Lets the undersides work on a node. @param volume - of it, with every piston half way down [m^3] */
+  workOn(node: number, volume: number): void {
+    this.crankcase = node;
+    this.crankcaseAtTop = this.cylinders.reduce(
+      (total, { stroke }) => total + 0.5 * this.boreArea * stroke,
+      volume,
+    );
+    this.stands = NaN;
+  }
+
   /** @param theta - crank angle [rad] */
   moveTo(theta: number): void {
     if (theta === this.stands) return; // the last stage of a step ends where the next begins
     this.stands = theta;
     const { cylinders, nodes, boreArea, omega, gas } = this;
+    let depth = 0;
+    let falling = 0;
     for (let j = 0; j < cylinders.length; j++) {
       const cylinder = cylinders[j];
       const table = cylinder.travel;
@@ -50,6 +66,8 @@ export class Pistons {
       const x = table.value;
       this.travel[j] = x;
       this.travelSlope[j] = table.slope;
+      depth += x;
+      falling += table.slope;
       gas.volume[nodes[j]] = cylinder.clearanceVolume + boreArea * x;
       const speed = table.slope * omega;
       gas.volumeRate[nodes[j]] = boreArea * speed;
@@ -62,6 +80,10 @@ export class Pistons {
       transfer.uncover();
       this.transferArea[j] = transfer.openArea;
       this.transferOpening[j] = speed * transfer.openWidth;
+    }
+    if (this.crankcase >= 0) {
+      gas.volume[this.crankcase] = this.crankcaseAtTop - boreArea * depth;
+      gas.volumeRate[this.crankcase] = -boreArea * omega * falling;
     }
   }
 }

@@ -27,6 +27,8 @@ export function runningGuess(system: CycleSystem): PeriodStart {
       case 'plenum':
       case 'passage':
         return [1.05 * ambient.pressure, inlet + 20, fresh];
+      case 'crankcase':
+        return [ambient.pressure, ambient.temperature + 40, mixed];
       case 'cylinder': {
         // Shut in at ambient pressure, and compressed or expanded since: p V^1.3 constant.
         const squeeze = trappedVolume(system, node - first) / system.gas.volume[node];

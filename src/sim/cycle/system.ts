@@ -6,6 +6,7 @@ import { flowElements } from './assembly/flow-elements.ts';
 import { cylinderInjectionOf, evaporatingOf, passageInjectionOf } from './assembly/fuel-feed.ts';
 import { burningOf, cylinderWallsOf, nodeWallsOf } from './assembly/heat-and-fire.ts';
 import { EdgeFlows } from './edge-flows.ts';
+import type { BlowBy } from './flows/blow-by.ts';
 import type { BlowerFlow } from './flows/blower-flow.ts';
 import { GasStates } from './gas-states.ts';
 import { ImplicitPressures } from './implicit-pressures.ts';
@@ -58,6 +59,10 @@ export class CycleSystem {
 
   readonly blower: BlowerFlow;
   readonly pistonWork: PistonWork;
+  /** Null where the crankcase takes no part, or the rings are tight. */
+  readonly blowBy: BlowBy | null;
+  /** Work on the undersides, where the crankcase takes part. */
+  readonly undersideWork: PistonWork | null;
   readonly cylinderWalls: CylinderWalls;
   readonly burning: Burning;
   readonly nodeWalls: NodeWalls;
@@ -96,6 +101,9 @@ export class CycleSystem {
     this.edges = edges;
     const pistons = new Pistons(geometry.cylinders, at.cylinders, geometry.boreArea, omega, gas);
     this.pistons = pistons;
+    const { crankcase } = engine;
+    if (crankcase)
+      pistons.workOn(at.crankcase, crankcase.volume + (crankcase.isPlenum ? engine.plenum.volume : 0));
     const keepsSparks = engine.combustion.enabled && engine.cylinderHeat.law === 'Woschni';
     const memory = new Memory(geometry.cylinders.length, keepsSparks);
     this.memory = memory;
@@ -112,14 +120,19 @@ export class CycleSystem {
     this.designFlow = design.total;
 
     const parts: Parts = { model, point, instant, gas, edges, pistons, memory, design };
-    const { elements, blower } = flowElements(parts);
+    const { elements, blower, blowBy } = flowElements(parts);
     this.flows = elements;
     this.blower = blower;
+    this.blowBy = blowBy;
     this.pistonWork = new PistonWork(at.cylinders, gas);
+    this.undersideWork = crankcase && new PistonWork([at.crankcase], gas);
     this.cylinderWalls = cylinderWallsOf(parts);
     this.burning = burningOf(parts, firing);
     this.nodeWalls = nodeWallsOf(parts);
-    this.gauges = new Gauges([at.box, at.plenum, ...at.collectors], gas);
+    this.gauges = new Gauges(
+      [at.box, at.plenum, ...at.collectors, ...(crankcase?.isPlenum === false ? [at.crankcase] : [])],
+      gas,
+    );
     this.backflow = new Backflow([...through.transfers, ...through.exhausts], edges);
     this.evaporating = evaporatingOf(parts);
     this.passageInjection = passageInjectionOf(parts);
@@ -128,6 +141,9 @@ export class CycleSystem {
     if (this.passageInjection) this.sources.push(this.passageInjection);
     if (this.evaporating) this.sources.push(this.evaporating);
     this.stepSources = this.cylinderInjection ? [this.cylinderInjection, this.burning] : [this.burning];
+
+    if (this.undersideWork) this.sources.push(this.undersideWork);
+    if (blowBy) this.sources.push(blowBy);
 
     this.stateSize = network.dynamicCount * gas.stride;
     let end = this.stateSize + edges.count * edges.stride;

@@ -10,10 +10,11 @@ import type { EnergyBalance } from './point-result.ts';
  *
  *   fuel = brake + friction + blower + cylinder walls + other walls + exhaust + unburned
  *
- * fuel: lower heating value of the liquid. blower: shaft power less the work that returns with the charge. other walls:
- * inlet box, plenum, passages, collectors and blower casing, less the heat that the tract gives the fuel to evaporate.
+ * fuel: lower heating value of the liquid. cylinder walls: with what blow-by leaves at the rings. blower: shaft power less the work that returns with the charge. other walls:
+ * inlet box, plenum, passages, collectors, crankcase and blower casing, less the heat that the tract gives the fuel to evaporate.
  * exhaust: sensible enthalpy of all that leaves above 298.15 K, less that of what the throttle draws in. unburned: chemical
- * energy of fuel vapour, CO and H2 that leave.
+ * energy of fuel vapour, CO and H2 that leave. brake: work of the undersides on a crankcase is taken off; it is found again where its gas
+ * takes it, in walls and in what leaves.
  *
  * It closes as well as the cycle's energy does, because absolute enthalpies, heating values and elements are consistent:
  * that is its test.
@@ -52,12 +53,13 @@ export function energyBalance(
   }
   const fluidWork = totals.record(system.blower, 0);
   const casing = totals.record(system.blower, 1);
+  const rings = system.blowBy ? totals.sum(system.blowBy) : 0;
   return {
     fuel: totals.fuelFed() * fuel.lowerHeatingValue * perSecond,
     brake: known.brake,
     friction: known.friction,
     blower: known.blowerShaft - fluidWork * perSecond,
-    cylinderWalls: totals.sum(system.cylinderWalls) * perSecond,
+    cylinderWalls: (totals.sum(system.cylinderWalls) + rings) * perSecond,
     otherWalls: (casing - totals.sum(system.nodeWalls) - evaporation) * perSecond,
     exhaustSensible: exhaust * perSecond,
     unburned: unburned * perSecond,

@@ -109,7 +109,7 @@ export class PeriodTotals {
    */
   defects(): { mass: number; species: number; energy: number } {
     const { system, records, began } = this;
-    const { gas, pistonWork, cylinderWalls, nodeWalls, blower } = system;
+    const { gas, pistonWork, undersideWork, blowBy, cylinderWalls, nodeWalls, blower } = system;
     const n = gas.set.count;
     const made = this.made();
     const injected = this.injected();
@@ -118,6 +118,8 @@ export class PeriodTotals {
       this.record(blower, 0) -
       this.record(blower, 1) -
       this.sum(pistonWork) -
+      (undersideWork ? this.sum(undersideWork) : 0) -
+      (blowBy ? this.sum(blowBy) : 0) -
       this.sum(cylinderWalls) +
       this.sum(nodeWalls);
 

@@ -19,6 +19,8 @@ export interface SolvedPoint {
   readonly plenum: GasFigures;
   readonly inletBox: GasFigures;
   readonly collectors: readonly GasFigures[];
+  /** Null where the crankcase takes no part. */
+  readonly crankcase: CrankcaseFigures | null;
   readonly cylinders: readonly CylinderFigures[];
   /** Things the reader must know: averaged phase, cautions, misfire. Words. */
   readonly notes: readonly Note[];
@@ -127,6 +129,19 @@ export interface GasFigures {
   readonly meanTemperature: number;
 }
 
+/** Of the crankcase, or of the plenum where the two are one. */
+export interface CrankcaseFigures extends GasFigures {
+  /** Greatest less least volume, at points of the mesh [m^3]. */
+  readonly volumeSwing: number;
+  /** What the pistons' undersides take from the crank [W]; negative where they give. */
+  readonly pumpingPower: number;
+  /** Net past all rings into it, and out of the breather [kg/s]. */
+  readonly blowBy: number;
+  readonly breathed: number;
+  /** Air and fuel vapour in it, time mean of the traces by mass [-]. */
+  readonly purity: number;
+}
+
 export interface CylinderFigures {
   /** Counted from 1. */
   readonly row: number;
@@ -170,10 +185,12 @@ export interface Traces {
   readonly passages: readonly GasTrace[];
   readonly cylinders: readonly CylinderTrace[];
   readonly collectors: readonly GasTrace[];
+  /** Null where the crankcase takes no part. */
+  readonly crankcase: (GasTrace & { readonly volume: Float64Array }) | null;
   /** Displaced, and back through the clearances [kg/s]. */
   readonly blowerFlow: Float64Array;
   readonly slipFlow: Float64Array;
-  /** Gas torque of all cylinders at the crank, and the blowers' demand there [N m]. */
+  /** Gas torque of all pistons, both sides, at the crank, and the blowers' demand there [N m]. */
   readonly gasTorque: Float64Array;
   readonly blowerTorque: Float64Array;
   /** What these add up to since the period began: of the gas on all pistons, of the blowers on the gas [J]. */

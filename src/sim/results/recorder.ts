@@ -12,7 +12,7 @@ interface NodeColumns {
 /**
  * Takes down what a period looks like at every point of its mesh, for drawing and for peaks.
  *
- *   gas torque    = sum over cylinders of (p - p_ambient) dV/dtheta
+ *   gas torque    = sum over cylinders, and the crankcase if it takes part, of (p - p_ambient) dV/dtheta
  *   blower torque = (fluid torque / eta_mech + count * drag * ratio) / eta_gears        both at the crank [N m]
  *
  *   gas work      = sum over cylinders of integral (p - p_ambient) dV      since the period began, by the step's own rule [J]
@@ -25,6 +25,7 @@ export class Recorder {
   private readonly angle: Float64Array;
   private readonly nodes: readonly NodeColumns[];
   private readonly volume: readonly Float64Array[];
+  private readonly crankcaseVolume: Float64Array;
   private readonly exhaustArea: readonly Float64Array[];
   private readonly transferArea: readonly Float64Array[];
   private readonly transferFlow: readonly Float64Array[];
@@ -53,6 +54,7 @@ export class Recorder {
       purity: column(),
     }));
     this.volume = columns();
+    this.crankcaseVolume = system.undersideWork ? column() : new Float64Array(0);
     this.exhaustArea = columns();
     this.transferArea = columns();
     this.transferFlow = columns();
@@ -91,6 +93,11 @@ export class Recorder {
       torque += (gas.pressure[node] - ambient.pressure) * (gas.volumeRate[node] / system.omega);
       work += y[system.pistonWork.recordAt + j] - ambient.pressure * (gas.volume[node] - this.volume[j][0]);
     }
+    if (system.undersideWork) {
+      const node = at.crankcase;
+      this.crankcaseVolume[i] = gas.volume[node];
+      torque += (gas.pressure[node] - ambient.pressure) * (gas.volumeRate[node] / system.omega);
+    }
     this.blowerFlow[i] = edges.massFlow[through.blower];
     this.slipFlow[i] = edges.massFlow[through.slip];
     this.gasTorque[i] = torque;
@@ -122,6 +129,9 @@ export class Recorder {
         exhaustFlow: cut(this.exhaustFlow[j]),
       })),
       collectors: network.at.collectors.map(gasOf),
+      crankcase: this.system.undersideWork
+        ? { ...gasOf(network.at.crankcase), volume: cut(this.crankcaseVolume) }
+        : null,
       blowerFlow: cut(this.blowerFlow),
       slipFlow: cut(this.slipFlow),
       gasTorque: cut(this.gasTorque),

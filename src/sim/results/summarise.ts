@@ -8,6 +8,7 @@ import { TURN } from '../units.ts';
 import { blowerFigures } from './blower-figures.ts';
 import { energyBalance } from './energy-balance.ts';
 import { PeriodTotals } from './period-totals.ts';
+import { crankcaseFigures } from './crankcase-figures.ts';
 import { notesFor } from './notes.ts';
 import type {
   BlowerFigures,
@@ -53,6 +54,13 @@ export function summarise(
     plenum: gauge(network.at.plenum, traces.plenum),
     inletBox: gauge(network.at.box, traces.inletBox),
     collectors: network.at.collectors.map((node, i) => gauge(node, traces.collectors[i])),
+    crankcase: crankcaseFigures(
+      system,
+      totals,
+      traces,
+      (node) => gauge(node, node === network.at.plenum ? traces.plenum : traces.crankcase!),
+      turnRate(system) / turns,
+    ),
     cylinders,
     traces,
   };
@@ -139,11 +147,12 @@ function engineFigures(
 
   const stroke = 2 * engine.train.crankRadius;
   const work = totals.sum(system.pistonWork) * perSecond;
+  const undersides = system.undersideWork ? totals.sum(system.undersideWork) * perSecond : 0;
   const imep = totals.sum(system.pistonWork) / turns / swept;
   const peak = sum(cylinders, (c) => c.peakPressure) / cylinders.length;
   const friction = fmep(engine.friction, peak, (2 * stroke * omega) / TURN, omega);
   const frictionPower = (friction * swept * omega) / TURN;
-  const crankPower = work - frictionPower - blower.shaftPower;
+  const crankPower = work + undersides - frictionPower - blower.shaftPower;
   const { outputGearEfficiency } = engine.friction;
   const brakePower = crankPower > 0 ? crankPower * outputGearEfficiency : crankPower / outputGearEfficiency;
   const fuelFlow = totals.fuelFed() * perSecond;

@@ -42,6 +42,8 @@ export function nodesLast(
       passages: at.passages.map(to),
       cylinders: at.cylinders.map(to),
       collectors: at.collectors.map(to),
+      // -1, for none, is found nowhere.
+      crankcase: to(at.crankcase),
       ambient: to(at.ambient),
     },
     through,

@@ -5,6 +5,7 @@ import { liquidEnthalpy } from '../../gas/fuel.ts';
 import { AIR_INDEX } from '../../gas/mixture.ts';
 import { enthalpy } from '../../gas/polynomial.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
+import type { BlowBy } from '../flows/blow-by.ts';
 import type { CarburettorMixture } from '../flows/carburettor.ts';
 import { Carburettor } from '../flows/carburettor.ts';
 import type { BlowerFlow } from '../flows/blower-flow.ts';
@@ -20,6 +21,7 @@ import type { OperatingPoint } from '../operating-point.ts';
 import type { Pistons } from '../pistons.ts';
 import { blowerOf } from './blower-of.ts';
 import type { DesignFlows } from './design-flows.ts';
+import { blowByOf, breatherOf } from './crankcase.ts';
 import { intakeSeries } from './intake-series.ts';
 
 /**
@@ -44,11 +46,16 @@ export interface Parts {
 export function flowElements(parts: Parts): {
   readonly elements: readonly FlowElement[];
   readonly blower: BlowerFlow;
+  readonly blowBy: BlowBy | null;
 } {
   const { model, gas, edges, design } = parts;
   const { through } = model.network;
   const blower = blowerOf(parts);
   const elements: FlowElement[] = [carburettorOf(parts), blower, orificesOf(parts), windowsOf(parts)];
+  const { crankcase } = model.engine;
+  const blowBy = blowByOf(parts);
+  if (blowBy) elements.push(blowBy);
+  if (crankcase) elements.push(breatherOf(parts, crankcase));
   const { relief } = model.engine.plenum;
   if (relief) {
     const area = relief.dischargeCoefficient * relief.area;
@@ -58,7 +65,7 @@ export function flowElements(parts: Parts): {
       new ReliefValve(through.relief, area, crackingPressure, fullOpenPressure, smoothing, gas, edges),
     );
   }
-  return { elements, blower };
+  return { elements, blower, blowBy };
 }
 
 function carburettorOf({ model, point, gas, edges, design }: Parts): Carburettor {

@@ -56,7 +56,7 @@ export function cylinderWallsOf(parts: Parts): CylinderWalls {
   );
 }
 
-export function nodeWallsOf({ model, gas, design }: Parts): NodeWalls {
+export function nodeWallsOf({ model, point, gas, design }: Parts): NodeWalls {
   const { intake, plenum, passages, collectors, ambient } = model.engine;
   const { at } = model.network;
   const wall = (node: number, patch: WallPatch, flow: number, film: number): NodeWall => {
@@ -69,6 +69,11 @@ export function nodeWallsOf({ model, gas, design }: Parts): NodeWalls {
     };
   };
   const { temperature } = ambient;
+  // Cranks stir a crankcase's gas about their own speed.
+  const stirred = ({ hydraulicDiameter }: WallPatch): number =>
+    0.25 * Math.PI * hydraulicDiameter ** 2 * density * model.engine.train.crankRadius * point.speed;
+  const density = ambient.pressure / (gas.set.gasConstants[AIR_INDEX] * temperature);
+  const { crankcase } = model.engine;
   return new NodeWalls(
     [
       wall(at.box, intake.boxWall, design.total, temperature),
@@ -77,6 +82,9 @@ export function nodeWallsOf({ model, gas, design }: Parts): NodeWalls {
         wall(node, passages.wall, design.perCylinder, temperature + PASSAGE_FILM_RISE),
       ),
       ...at.collectors.map((node, i) => wall(node, collectors[i].wall, design.perCollector, COLLECTOR_FILM)),
+      ...(crankcase
+        ? [wall(at.crankcase, crankcase.wall, stirred(crankcase.wall), temperature + PASSAGE_FILM_RISE)]
+        : []),
     ],
     gas,
   );

@@ -2,8 +2,9 @@ import type { GasStates } from '../gas-states.ts';
 import type { Source } from '../instant.ts';
 
 /**
- * Work that the gas does on the pistons: -p dV/dt into each cylinder, p absolute [Pa], dV/dt [m^3/s]. Records p dV/dt of each [W].
- * The pressure under the pistons is constant and does no net work over a turn.
+ * Work that the gas does on the pistons: -p dV/dt into each node, p absolute [Pa], dV/dt [m^3/s]. Records p dV/dt of each [W].
+ * Above them: one node for each cylinder. Below: the crankcase, whose volume all of them move; where it takes no part, its pressure is
+ * constant and does no net work over a turn.
  */
 export class PistonWork implements Source {
   readonly recordCount: number;

@@ -108,8 +108,13 @@ export class BlowerSide {
     const carried = (edge: number) => edges.carried[edge * edges.stride + gas.set.count]!;
     const cp = (node: number) => (gas.gamma[node]! * gas.gasConstant[node]!) / (gas.gamma[node]! - 1);
     const wall = (node: number) => {
-      const { conductance, temperature } = nodeWalls.walls.find((each) => each.node === node)!;
-      return { conductance, heat: conductance * (temperature - gas.temperature[node]!) };
+      let [conductance, heat] = [0, 0];
+      for (const each of nodeWalls.walls) {
+        if (each.node !== node) continue;
+        conductance += each.conductance;
+        heat += each.conductance * (each.temperature - gas.temperature[node]!);
+      }
+      return { conductance, heat };
     };
     const [boxWall, plenumWall] = [wall(at.box), wall(at.plenum)];
     const back = slip === 0 ? 0 : slip * carried(through.slip);

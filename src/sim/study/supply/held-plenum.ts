@@ -28,6 +28,8 @@ export function withHeldPlenum(model: Model): Model {
         dragTorque: 0,
       },
       plenum: { ...engine.plenum, relief: null, wall: { ...engine.plenum.wall, area: 0 } },
+      // The pistons do no net work on a plenum of constant pressure.
+      crankcase: engine.crankcase?.isPlenum ? null : engine.crankcase,
       intake: { ...engine.intake, boxWall: { ...engine.intake.boxWall, area: 0 } },
     },
     network: { ...network, through: { ...network.through, relief: -1 } },
