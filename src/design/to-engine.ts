@@ -42,7 +42,7 @@ const DROP_DIAMETER = { carburettor: 30 * um, passages: 30 * um, cylinders: 15 *
 export function toEngine(design: Design): Engine {
   const si = inSi(design);
   const { windows, plenum, fuel, cooling, wanted, surroundings } = si;
-  const { carburettor, burning } = fuel;
+  const { carburettor, burning, knock } = fuel;
   const { passages, inletBox } = plenum;
   return {
     name: design.name,
@@ -112,6 +112,7 @@ export function toEngine(design: Design): Engine {
     },
     scavenging: scavenging(si),
     combustion: { ...burning },
+    knock: { ...knock, activationTemperature: knock.activation },
     cylinderHeat: {
       law: cooling.law,
       filmFactor: cooling.filmFactor,

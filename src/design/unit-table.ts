@@ -11,6 +11,7 @@ export type Dimension =
   | 'pressure'
   | 'gauge pressure'
   | 'temperature'
+  | 'time'
   | 'torque'
   | 'power'
   | 'mass'
@@ -89,6 +90,8 @@ export const UNITS: readonly Unit[] = [
   unit('temperature', '°C', 1, ['C', 'degC', 'deg C'], u.ZERO_CELSIUS),
   unit('temperature', 'K', 1, ['kelvin']),
   unit('temperature', '°F', fahrenheitFactor, ['F', 'degF', 'deg F'], u.kelvinFromFahrenheit(0)),
+  unit('time', 'ms', u.ms),
+  unit('time', 's', 1),
   unit('torque', 'N m', 1, ['Nm', 'N·m']),
   unit('torque', 'lb ft', u.poundFoot, ['lbf ft', 'ft lb', 'ft lbf', 'lb·ft']),
   unit('power', 'W', 1, ['watt', 'watts']),
@@ -153,6 +156,7 @@ export const UNIT_OF_SUFFIX = {
   barGauge: as('bar', 'bar above ambient', 'gauge pressure'),
   C: bySymbol('°C'),
   K: bySymbol('K'),
+  ms: bySymbol('ms'),
   N_m: bySymbol('N m'),
   g: bySymbol('g'),
   kg_cm2: bySymbol('kg cm²'),

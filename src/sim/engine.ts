@@ -1,4 +1,5 @@
 import type { Dimensions } from './fit/dimensions.ts';
+import type { KnockLaw } from './combustion/knock.ts';
 import type { DischargeCoefficients } from './exchange/discharge-table.ts';
 
 /**
@@ -21,6 +22,7 @@ export interface Engine {
   readonly charge: Charge;
   readonly scavenging: Scavenging;
   readonly combustion: Combustion;
+  readonly knock: KnockLaw;
   readonly cylinderHeat: CylinderHeat;
   readonly friction: Friction;
   readonly masses: Masses;

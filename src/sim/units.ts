@@ -47,6 +47,7 @@ export const millisecond = 1e-3;
 /** Brake specific consumption: gram per kilowatt-hour [kg/J]. */
 export const gramPerKWh = gram / (kW * 3600);
 export const poundPerHpHour = pound / (hp * 3600);
+export const ms = 1e-3;
 export const minute = 60;
 export const hour = 3600;
 export const btu = 1055.05585262;

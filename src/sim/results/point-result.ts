@@ -74,6 +74,9 @@ export interface EngineFigures {
   readonly brakePower: number;
   /** Fuel over brake power [kg/J]; null where there is no brake power. */
   readonly bsfc: number | null;
+  /** Effective octane number of the fuel, and what is left of it beyond the cylinder that needs most; null where nothing burns [-]. */
+  readonly octane: number;
+  readonly knockMargin: number | null;
   /** Into all cylinder walls [W]. */
   readonly wallHeat: number;
   /** Where the fuel's energy goes [W]. */
@@ -167,6 +170,8 @@ export interface CylinderFigures {
   /** Of the last burn [rad]. */
   readonly burnDuration: number;
   readonly misfire: boolean;
+  /** Null where nothing burns. */
+  readonly knock: KnockFigures | null;
   /** Mean, from the gas into the wall [W]. */
   readonly wallHeat: { readonly crown: number; readonly head: number; readonly liner: number };
   /** Flow-weighted mean temperature of what leaves through the exhaust windows [K]. */
@@ -174,6 +179,16 @@ export interface CylinderFigures {
   /** Mass per turn that flows back through the transfer and the exhaust windows [kg]. */
   readonly transferBackflow: number;
   readonly exhaustBackflow: number;
+}
+
+/** How near the end gas comes to lighting by itself: see docs/conventions.md. */
+export interface KnockFigures {
+  /** Livengood-Wu integral with the fuel's octane number; the end gas lights where it reaches 1 [-]. */
+  readonly integral: number;
+  /** Effective octane number with which it would just reach 1 [-]. */
+  readonly octaneNeeded: number;
+  /** Highest temperature of the unburned gas [K]. */
+  readonly endGasTemperature: number;
 }
 
 /** One period, sampled at the knots of the step mesh: every column has the length of `angle`. */

@@ -1,12 +1,14 @@
 import type { Model } from '../cycle/model.ts';
 import type { OperatingPoint } from '../cycle/operating-point.ts';
 import type { CycleSystem } from '../cycle/system.ts';
+import { effectiveOctane } from '../combustion/knock.ts';
 import { fmep } from '../friction/fmep.ts';
 import { AIR_INDEX } from '../gas/mixture.ts';
 import { highestPoint } from '../numerics/highest-point.ts';
 import { TURN } from '../units.ts';
 import { blowerFigures } from './blower-figures.ts';
 import { energyBalance } from './energy-balance.ts';
+import { knockFigures } from './knock-figures.ts';
 import { PeriodTotals } from './period-totals.ts';
 import { crankcaseFigures } from './crankcase-figures.ts';
 import { notesFor } from './notes.ts';
@@ -113,12 +115,15 @@ function cylinderFigures(
     pressureAtExhaustClosing: trapped.pressure,
     burnDuration: system.memory.burnDuration(j),
     misfire: engine.combustion.enabled && 1 - trapped.purity > engine.combustion.misfireResidual,
+    knock: knockFigures(system, traces, j, turns, octaneOf(system)),
     wallHeat: { crown: heat(0), head: heat(1), liner: heat(2) },
     exhaustTemperature: totals.temperatureThrough(exhaust) ?? system.model.engine.ambient.temperature,
     transferBackflow: totals.record(system.backflow, j) / turns,
     exhaustBackflow: totals.record(system.backflow, geometry.cylinders.length + j) / turns,
   };
 }
+
+const octaneOf = ({ model }: CycleSystem): number => effectiveOctane(model.engine.knock, model.mixture.fuel);
 
 const turnRate = (system: CycleSystem): number => system.omega / TURN;
 
@@ -156,6 +161,8 @@ function engineFigures(
   const { outputGearEfficiency } = engine.friction;
   const brakePower = crankPower > 0 ? crankPower * outputGearEfficiency : crankPower / outputGearEfficiency;
   const fuelFlow = totals.fuelFed() * perSecond;
+  const octane = octaneOf(system);
+  const needed = cylinders.flatMap(({ knock }) => (knock ? [knock.octaneNeeded] : []));
   const wallHeat = totals.sum(system.cylinderWalls) * perSecond;
   return {
     sweptVolume: swept,
@@ -171,6 +178,8 @@ function engineFigures(
     torque: brakePower / omega,
     brakePower,
     bsfc: brakePower > 0 ? fuelFlow / brakePower : null,
+    octane,
+    knockMargin: needed.length > 0 ? octane - Math.max(...needed) : null,
     wallHeat,
     balance: energyBalance(system, totals, perSecond, {
       brake: brakePower,
