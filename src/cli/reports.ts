@@ -69,10 +69,14 @@ function cylinderTable(model: Model, point: SolvedPoint): string {
       fixed(cylinder.purity, 3),
       fixed(cylinder.imep / bar, 2),
       fixed(cylinder.peakPressure / bar, 1),
+      cylinder.knock ? fixed(cylinder.knock.octaneNeeded, 0) : '–',
       cylinder.misfire ? 'misfires' : '',
     ];
   });
-  return table(['cylinder', 'delivered', 'kept', 'purity', 'imep bar', 'peak bar', ''], rows);
+  return table(
+    ['cylinder', 'delivered', 'kept', 'purity', 'imep bar', 'peak bar', 'octane needed', ''],
+    rows,
+  );
 }
 
 const notes = ({ notes: list }: SolvedPoint): string[] =>

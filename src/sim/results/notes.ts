@@ -4,6 +4,7 @@ import { trapAngle } from '../cycle/schedule.ts';
 import { TURN } from '../units.ts';
 import { beyondTables } from './beyond-tables.ts';
 import { blowerNotes } from './blower-notes.ts';
+import { knockNotes } from './knock-notes.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
 
 /** Share of the fuel that may be liquid at the spark before it is said [-]. */
@@ -45,7 +46,7 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
       `In ${late} of ${result.cylinders.length} cylinders injection goes on after the spark: what comes then does not burn.`,
     );
   }
-  notes.push(...blowerNotes(blower, result.blower));
+  notes.push(...blowerNotes(blower, result.blower), ...knockNotes(model, result));
   const hottest = Math.max(...result.cylinders.map((c) => c.peakTemperature));
   // Source: share of dissociation in equilibrium products near stoichiometric; see products.ts and docs/model.md.
   if (hottest > 2500) {
