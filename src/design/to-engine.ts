@@ -20,9 +20,10 @@ import type {
   WallPatch,
 } from '../sim/engine.ts';
 import type { WindowGroup } from '../sim/engine.ts';
+import { USUAL_DROP } from '../sim/gas/drop-evaporation.ts';
 import { standardAtmosphere } from '../sim/gas/standard-atmosphere.ts';
 import { nominal } from '../sim/exchange/discharge-table.ts';
-import { TURN, um } from '../sim/units.ts';
+import { TURN } from '../sim/units.ts';
 import { cylinderName } from './cylinder-name.ts';
 import { dimensions } from './dimensions.ts';
 import { inSi } from './in-si.ts';
@@ -34,9 +35,6 @@ type Si = InSi<Design>;
 
 /** Tip speeds not to be passed where none is given [m/s]. Typical; ranges 30-45, 60-100 and 350-450. */
 const MAX_TIP_SPEED = { straight: 40, twisted: 80, impeller: 400 };
-
-/** Sauter mean of drops where none is given [m]: see the field's source. */
-const DROP_DIAMETER = { carburettor: 30 * um, passages: 30 * um, cylinders: 15 * um };
 
 /** A complete design becomes the engine that the model computes: base SI, every derived default filled in. */
 export function toEngine(design: Design): Engine {
@@ -107,7 +105,7 @@ export function toEngine(design: Design): Engine {
       feed: fuel.feed,
       evaporatedShare: fuel.evaporatedShare,
       liquidGoesOn: fuel.liquidGoesOn,
-      dropDiameter: fuel.drop ?? DROP_DIAMETER[fuel.feed],
+      dropDiameter: fuel.drop ?? USUAL_DROP[fuel.feed],
       injection: { ...fuel.injection },
     },
     scavenging: scavenging(si),

@@ -10,9 +10,12 @@ import type {
   Target,
 } from '../sim/index.ts';
 import { matchRange, rotorPair, supplyDemand } from '../sim/index.ts';
+import type { Charge } from '../sim/engine.ts';
 import { failure, success } from '../sim/outcome.ts';
 import type { AirLimitFound } from '../sim/study/air/find-limit.ts';
 import { findLimit } from '../sim/study/air/find-limit.ts';
+import type { FeedFigures } from '../sim/study/air/fuel-feed.ts';
+import { withFeed } from '../sim/study/air/fuel-feed.ts';
 import type { GainLine } from '../sim/study/air/gains-over-speed.ts';
 import { gainsOverSpeed } from '../sim/study/air/gains-over-speed.ts';
 import type { Snap } from '../sim/study/checks/snapped-throttle.ts';
@@ -41,6 +44,11 @@ interface Questions {
     readonly answer: RangeFix | null;
   };
   rotors: { readonly asked: object; readonly answer: RotorPair };
+  /** The same point with fuel that joins the air elsewhere. */
+  feed: {
+    readonly asked: { readonly point: OperatingPoint; readonly feed: Charge['feed'] };
+    readonly answer: FeedFigures;
+  };
   /** The throttle shut within an instant from a running point. */
   snap: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Snap };
 }
@@ -69,6 +77,8 @@ export function* answerStudy(model: Model, question: StudyQuestion): Study<Outco
       const pair = rotorPair(model.engine.blower);
       return pair.ok ? pair : failure(pair.faults);
     }
+    case 'feed':
+      return yield* withFeed(model, question.point, question.feed);
     case 'snap':
       return yield* snappedThrottle(model, question.point);
   }

@@ -13,6 +13,7 @@ export class Studies {
   readonly family;
   readonly rotors;
   readonly snap;
+  readonly feed;
   readonly cranking;
   readonly fixes: readonly { readonly vary: KnobName; readonly run: StudyRun<'fix'> }[];
 
@@ -23,14 +24,15 @@ export class Studies {
     this.family = Array.from({ length: FAMILY }, () => new StudyRun(client, 'supply'));
     this.rotors = new StudyRun(client, 'rotors');
     this.snap = new StudyRun(client, 'snap');
+    this.feed = new StudyRun(client, 'feed');
     this.cranking = new SweepRun(client);
     this.fixes = KNOBS.map((vary) => ({ vary, run: new StudyRun(client, 'fix') }));
   }
 
   /** Another design stands: nobody waits for answers on the old one. */
   stop(): void {
-    const { limit, gains, supply, family, rotors, snap, cranking, fixes } = this;
-    for (const run of [limit, gains, supply, ...family, rotors, snap, cranking]) run.stop();
+    const { limit, gains, supply, family, rotors, snap, feed, cranking, fixes } = this;
+    for (const run of [limit, gains, supply, ...family, rotors, snap, feed, cranking]) run.stop();
     for (const { run } of fixes) run.stop();
   }
 }

@@ -1,10 +1,13 @@
 import type { Model } from '../../sim/index.ts';
 import { powerCorrection } from '../../sim/study/checks/standard-air.ts';
 import type { AirStudy } from '../../sim/study/air/air-study.ts';
+import type { FeedFigures } from '../../sim/study/air/fuel-feed.ts';
+import { feedFigures } from '../../sim/study/air/fuel-feed.ts';
 import { bar, inHg, psi, rpm } from '../../sim/units.ts';
+import type { ShownPoint } from './air-report.ts';
 
 /** The air study as one object; every number with a dimension carries it in its key. */
-export function airJson(design: string, model: Model, study: AirStudy) {
+export function airJson(design: string, model: Model, study: AirStudy, { shown, beside }: ShownPoint) {
   const { pressure, temperature, humidity } = model.engine.ambient;
   const correction = powerCorrection(pressure, temperature, humidity);
   const { least } = study;
@@ -18,6 +21,10 @@ export function airJson(design: string, model: Model, study: AirStudy) {
       liftedDeliveryRatio: least.limit.lifted,
       plenumPressureToSwallowWanted_Pa: least.swallows,
     },
+    fuelFeeds:
+      shown && beside
+        ? { speed_rpm: shown.speed / rpm, feeds: [feedFigures(model, shown), beside].map(feedJson) }
+        : null,
     points: study.lines.map(({ point, figures, gain }) => {
       const head = { speed_rpm: Number((point.speed / rpm).toPrecision(12)), converged: point.converged };
       if (!figures) return { ...head, reason: point.converged ? '' : point.reason };
@@ -54,3 +61,14 @@ export function airJson(design: string, model: Model, study: AirStudy) {
     }),
   };
 }
+
+const feedJson = (figures: FeedFigures) => ({
+  feed: figures.feed,
+  fuelFlow_kg_per_s: figures.fuelFlow,
+  fuelLost_kg_per_s: figures.fuelLost,
+  unburnedShareOfFuelEnergy: figures.unburnedShare,
+  brakePower_W: figures.brakePower,
+  deliveryRatio: figures.deliveryRatio,
+  chargingEfficiency: figures.chargingEfficiency,
+  chargeTemperature_K: figures.chargeTemperature,
+});

@@ -3,6 +3,8 @@ import type { Design } from '../../design/schema/design.ts';
 import type { Model, SolvedPoint } from '../../sim/index.ts';
 import type { AirStudy } from '../../sim/study/air/air-study.ts';
 import { boostKept } from '../../sim/study/air/boost-kept.ts';
+import type { FeedFigures } from '../../sim/study/air/fuel-feed.ts';
+import { feedFigures } from '../../sim/study/air/fuel-feed.ts';
 import { backfire } from '../../sim/study/checks/fire/backfire.ts';
 import { intakeTract, oilFlow } from '../../sim/study/checks/intake-tract.ts';
 import { CORRECTION_RANGE, powerCorrection } from '../../sim/study/checks/standard-air.ts';
@@ -27,15 +29,25 @@ const HOUR = 3600;
 const fixed = (value: number, digits: number): string => value.toFixed(digits).replace('-', '−');
 const share = (value: number): string => `${fixed(value / percent, 1)} %`;
 
+/** The point that is told of in words, and the same engine there with fuel that joins the air elsewhere. */
+export interface ShownPoint {
+  readonly shown: SolvedPoint | null;
+  readonly beside: FeedFigures | null;
+}
+
 /** The sentence, the table, and what a builder must know of tract and plenum. */
-export function airReport(design: Design, model: Model, study: AirStudy): string {
-  const shown = nearest(study, model.engine.wanted.speed);
+export function airReport(
+  design: Design,
+  model: Model,
+  study: AirStudy,
+  { shown, beside }: ShownPoint,
+): string {
   return [
     study.sentence,
     '',
     design.name,
     airTable(study),
-    ...(shown ? ['', ...kept(model, shown), '', ...tract(model, shown)] : []),
+    ...(shown ? ['', ...kept(model, shown, beside), '', ...tract(model, shown)] : []),
     '',
     corrected(model, shown),
     ...remarks(design)
@@ -87,17 +99,27 @@ function airTable({ lines }: AirStudy): string {
   return table(head, rows);
 }
 
-function kept(model: Model, point: SolvedPoint): string[] {
-  const { cylinders, fuelLostShare, fuelLostVolume, suppliedLambda, trappedLambda, injectedFuelFlow } =
-    boostKept(model, point);
+function kept(model: Model, point: SolvedPoint, beside: FeedFigures | null): string[] {
+  const { cylinders, fuelLostShare, fuelLostVolume, suppliedLambda, trappedLambda } = boostKept(model, point);
   const mean = (pick: (each: (typeof cylinders)[number]) => number) =>
     cylinders.reduce((sum, each) => sum + pick(each), 0) / cylinders.length;
   return [
     `Does boost stay in? At ${fixed(point.speed / rpm, 0)} rpm, when the windows have shut, cylinders hold ${fixed(mean((each) => each.pressure) / bar, 3)} bar:`,
     `  ${fixed(mean((each) => each.overPlenum) / mbar, 0)} mbar over the plenum, ${fixed(mean((each) => each.overCollector) / mbar, 0)} mbar over the collector.`,
     `  ${share(fuelLostShare)} of the fuel leaves through the exhaust, ${fixed((fuelLostVolume * HOUR) / litre, 2)} l/h; mixture λ ${fixed(suppliedLambda, 2)} supplied, ${trappedLambda === null ? 'no fuel' : fixed(trappedLambda, 2)} trapped.`,
-    `  With injection after the exhaust has shut the same engine takes ${fixed(injectedFuelFlow / gram, 2)} g/s instead of ${fixed(point.engine.fuelFlow / gram, 2)} g/s.`,
+    ...(beside ? [feedText(feedFigures(model, point), beside)] : []),
   ];
+}
+
+const FEEDS: Readonly<Record<FeedFigures['feed'], string>> = {
+  carburettor: 'a carburettor',
+  passages: 'injectors into its passages',
+  cylinders: 'injection into its cylinders after the windows have shut',
+};
+
+function feedText(own: FeedFigures, beside: FeedFigures): string {
+  const celsius = (T: number) => fixed(celsiusFromKelvin(T), 0);
+  return `  With ${FEEDS[beside.feed]}, at the same λ of what is shut in, the same engine is fed ${fixed(beside.fuelFlow / gram, 2)} g/s instead of ${fixed(own.fuelFlow / gram, 2)} g/s, loses ${fixed(beside.fuelLost / gram, 2)} instead of ${fixed(own.fuelLost / gram, 2)} g/s, and gives ${fixed(beside.brakePower / kW, 2)} kW instead of ${fixed(own.brakePower / kW, 2)} kW; its plenum is at ${celsius(beside.chargeTemperature)} °C instead of ${celsius(own.chargeTemperature)} °C.`;
 }
 
 function tract(model: Model, point: SolvedPoint): string[] {
@@ -129,7 +151,7 @@ function corrected({ engine }: Model, point: SolvedPoint | null): string {
 }
 
 /** The solved point nearest to a speed. */
-function nearest({ lines }: AirStudy, speed: number): SolvedPoint | null {
+export function nearest({ lines }: AirStudy, speed: number): SolvedPoint | null {
   const solved = lines.flatMap(({ point }) => (point.converged ? [point] : []));
   return solved.reduce<SolvedPoint | null>(
     (best, point) => (best && Math.abs(best.speed - speed) <= Math.abs(point.speed - speed) ? best : point),

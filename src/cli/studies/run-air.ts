@@ -1,13 +1,14 @@
 import type { Model } from '../../sim/index.ts';
 import { success } from '../../sim/outcome.ts';
 import { airStudy } from '../../sim/study/air/air-study.ts';
+import { otherFeed, withFeed } from '../../sim/study/air/fuel-feed.ts';
 import { finishStudy } from '../../sim/study/study-step.ts';
 import { rpm } from '../../sim/units.ts';
 import { readSpeeds, readThrottle } from '../arguments.ts';
 import { NO_ANSWER, SOLVED, tell } from '../streams.ts';
 import type { Streams } from '../streams.ts';
 import { airJson } from './air-json.ts';
-import { airReport } from './air-report.ts';
+import { airReport, nearest } from './air-report.ts';
 import { readStudyArguments } from './study-arguments.ts';
 
 /** Speeds that are looked at where none are typed, cranking apart. */
@@ -29,10 +30,13 @@ export function runAir(argv: readonly string[], streams: Streams): number {
   const faults = [speeds, throttle].flatMap((each) => (each.ok ? [] : each.faults));
   if (!speeds.ok || !throttle.ok) return tell(faults, streams);
   const study = finishStudy(airStudy(model, withCranking(speeds.value, model), throttle.value));
+  const shown = nearest(study, model.engine.wanted.speed);
+  const beside = shown && finishStudy(withFeed(model, shown, otherFeed(model.engine.charge.feed)));
+  const told = { shown, beside: beside?.ok ? beside.value : null };
   streams.out(
     values['json']
-      ? `${JSON.stringify(airJson(design.name, model, study), null, 2)}\n`
-      : airReport(design, model, study),
+      ? `${JSON.stringify(airJson(design.name, model, study, told), null, 2)}\n`
+      : airReport(design, model, study, told),
   );
   const unsolved = study.lines.filter(({ point }) => !point.converged);
   for (const { point } of unsolved)

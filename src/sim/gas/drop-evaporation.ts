@@ -1,7 +1,18 @@
-import { atm } from '../units.ts';
+import type { Charge } from '../engine.ts';
+import { atm, um } from '../units.ts';
 import { findRoot } from '../numerics/find-root.ts';
 import type { Fuel } from './fuel.ts';
 import { saturationPressure } from './saturation.ts';
+
+/**
+ * Sauter mean diameter of drops where none is given, by where fuel joins the air [m]. Typical; ranges 10-60 µm, into cylinders 8-25 µm.
+ * Source: Zhao, Lai & Harrington, Prog. Energy Combust. Sci. 25:437, 1999, for injectors into the cylinder.
+ */
+export const USUAL_DROP: Readonly<Record<Charge['feed'], number>> = {
+  carburettor: 30 * um,
+  passages: 30 * um,
+  cylinders: 15 * um,
+};
 
 /** Gas temperature at which the rate is worked out [K]. */
 export const REFERENCE_TEMPERATURE = 600;

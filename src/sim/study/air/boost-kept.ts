@@ -1,5 +1,6 @@
 import type { Model } from '../../cycle/model.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
+import { feedFigures } from './fuel-feed.ts';
 
 /** Whether boost stays in a cylinder, and what of the mixture does. */
 export interface BoostKept {
@@ -13,28 +14,26 @@ export interface BoostKept {
     /** Of the trapped charge, air over stoichiometric air; null without fuel in it [-]. */
     readonly lambda: number | null;
   }[];
-  /** Supplied by the carburettor, and trapped, all cylinders [-]; null where none is trapped. */
+  /** As the design states it, and of all that is shut in [-]; null without fuel in it. Injected into cylinders the two are one. */
   readonly suppliedLambda: number;
   readonly trappedLambda: number | null;
   /** Fuel that leaves unburned through the windows, over fuel supplied [-]; as mass [kg/s] and as liquid [m^3/s]. */
   readonly fuelLostShare: number;
   readonly fuelLost: number;
   readonly fuelLostVolume: number;
-  /** What injection after the exhaust has shut would burn at the same trapped mixture [kg/s]. */
-  readonly injectedFuelFlow: number;
 }
 
 /**
  * How much of boost and mixture a solved point keeps.
  *
- *   fuel lost = (1 - trapping efficiency) fuel supplied,   vapour in a trapped charge = purity m - m_air       m, m_air [kg]
- *
- * Valid: fuel vapour goes where the air goes, so it is lost as air is; what a cylinder does not burn comes on top.
+ *   fuel in a trapped charge = purity m - m_air       m, m_air [kg];   fuel lost: see `feedFigures`
  */
 export function boostKept(model: Model, point: SolvedPoint): BoostKept {
   const { engine, mixture } = model;
   const { stoichiometricAirFuelRatio: stoichiometric, fuel } = mixture;
-  const lambda = (air: number, vapour: number) => (vapour > 0 ? air / vapour / stoichiometric : null);
+  const injected = engine.charge.feed === 'cylinders';
+  const lambda = (air: number, fuelIn: number) =>
+    injected ? engine.charge.lambda : fuelIn > 0 ? air / fuelIn / stoichiometric : null;
   const seats = engine.train.rows.flatMap((row) => row.cylinders);
   const vapours = point.cylinders.map(
     ({ purity, trappedMass, trappedAir }) => purity * trappedMass - trappedAir,
@@ -48,15 +47,13 @@ export function boostKept(model: Model, point: SolvedPoint): BoostKept {
     lambda: lambda(each.trappedAir, vapours[j]!),
   }));
   const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
-  const lost = 1 - point.engine.trappingEfficiency;
-  const fuelLost = lost * point.engine.fuelFlow;
+  const { fuelLost, fuelFlow } = feedFigures(model, point);
   return {
     cylinders,
     suppliedLambda: engine.charge.lambda,
     trappedLambda: lambda(sum(point.cylinders.map((each) => each.trappedAir)), sum(vapours)),
-    fuelLostShare: lost,
+    fuelLostShare: fuelFlow > 0 ? fuelLost / fuelFlow : 0,
     fuelLost,
     fuelLostVolume: fuelLost / fuel.liquidDensity,
-    injectedFuelFlow: point.engine.fuelFlow - fuelLost,
   };
 }

@@ -4,11 +4,13 @@ import { airFigures, referenceAirFlow } from '../../../../src/sim/study/air/air-
 import { airLimit, judge, lift } from '../../../../src/sim/study/air/air-limit.ts';
 import { airSentence } from '../../../../src/sim/study/air/air-sentence.ts';
 import { boostKept } from '../../../../src/sim/study/air/boost-kept.ts';
+import { feedFigures, otherFeed, withFeed } from '../../../../src/sim/study/air/fuel-feed.ts';
 import { oneMoreTooth } from '../../../../src/sim/study/air/one-more-tooth.ts';
 import { pressureToSwallow } from '../../../../src/sim/study/supply/pressure-to-swallow.ts';
 import { solveHeld, withHeldPlenum } from '../../../../src/sim/study/supply/held-plenum.ts';
 import { finishStudy } from '../../../../src/sim/study/study-step.ts';
 import { rpm } from '../../../../src/sim/units.ts';
+import { sound } from '../../../design/designs.ts';
 import { at, changed, modelOf, presetEngine, solved } from '../../../helpers/engines.ts';
 
 const engine = presetEngine('caraway-1');
@@ -91,9 +93,9 @@ describe('oneMoreTooth', () => {
 });
 
 describe('boostKept', () => {
-  it('counts fuel lost and fuel injected instead together as the fuel supplied, and keeps the mixture', () => {
+  it('loses fuel as air is lost, and keeps the mixture', () => {
     const kept = boostKept(model, cycle);
-    expect((kept.fuelLost + kept.injectedFuelFlow) / cycle.engine.fuelFlow).toBeCloseTo(1, 12);
+    expect(kept.fuelLost / cycle.engine.fuelFlow).toBeCloseTo(kept.fuelLostShare, 12);
     expect(kept.fuelLostShare).toBeCloseTo(1 - cycle.engine.trappingEfficiency, 12);
     expect(kept.trappedLambda).toBeCloseTo(engine.charge.lambda, 6);
     expect(kept.fuelLostVolume * model.mixture.fuel.liquidDensity).toBeCloseTo(kept.fuelLost, 12);
@@ -104,6 +106,28 @@ describe('boostKept', () => {
     expect(first!.pressure).toBe(cycle.cylinders[0]!.pressureAtExhaustClosing);
     expect(first!.overPlenum).toBeCloseTo(first!.pressure - cycle.plenum.meanPressure, 6);
     expect(first!.overCollector).toBeCloseTo(first!.pressure - cycle.collectors[0]!.meanPressure, 6);
+  });
+});
+
+describe('withFeed', () => {
+  const injected = sound(finishStudy(withFeed(model, at(5000), otherFeed(engine.charge.feed))));
+  const own = feedFigures(model, cycle);
+
+  it('sets injection into the cylinders beside a carburettor: no fuel lost, and as much fed as that engine shuts in air for', () => {
+    expect(injected.feed).toBe('cylinders');
+    expect(injected.fuelLost).toBe(0);
+    // Its air that stays, over the same λ: δ CE with the air it breathes, by hand.
+    const air = injected.chargingEfficiency * referenceAirFlow(model, 5000 * rpm);
+    // Some fuel is left of the last turn, which the injector counts.
+    expect(injected.fuelFlow / (air / model.mixture.airFuelRatio)).toBeGreaterThan(0.95);
+    expect(injected.fuelFlow / (air / model.mixture.airFuelRatio)).toBeLessThan(1.01);
+  });
+
+  it('tells what that costs: a warmer charge and a little less air and work, for the fuel that is no longer lost', () => {
+    expect(injected.chargeTemperature).toBeGreaterThan(own.chargeTemperature + 3);
+    expect(injected.chargingEfficiency).toBeLessThan(own.chargingEfficiency);
+    expect(injected.fuelFlow).toBeLessThan(own.fuelFlow - 0.9 * own.fuelLost);
+    expect(injected.brakePower / own.brakePower).toBeGreaterThan(0.85);
   });
 });
 
