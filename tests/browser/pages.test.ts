@@ -96,6 +96,17 @@ describe('the five pages', () => {
     await page.locator('[role="slider"][aria-valuetext="90°"]').first().waitFor();
   });
 
+  it('tell what has to bear the pulses: the caution, a force on the pin, a line for every rod', async () => {
+    await open('pulses');
+    const part = page.getByRole('region', { name: 'What has to bear it' });
+    await part.scrollIntoViewIfNeeded();
+    await part.getByText(/no strength proof/).waitFor();
+    await part.getByRole('group', { name: /^Force on the crank pin, seen from the crank/ }).waitFor();
+    const rods = part.getByRole('region', { name: 'Table: Rods and knuckle pins' });
+    expect(await rods.locator('tbody tr').count()).toBe(7);
+    expect(await part.textContent()).not.toMatch(/NaN|undefined/);
+  });
+
   it('choose a cylinder by the keyboard in any bar chart, for all pages', async () => {
     await open('heat');
     await page.getByRole('slider', { name: /^cylinder in: Heat into the walls/ }).focus();
