@@ -142,6 +142,8 @@ export function toEngine(design: Design): Engine {
     wanted: {
       deliveryRatio: wanted.deliveryRatio,
       crankingSpeed: wanted.crankingSpeed,
+      starterTorque: wanted.starterTorque ?? null,
+      coldFriction: wanted.coldFriction,
       minSpeed: wanted.minSpeed,
       maxSpeed: wanted.maxSpeed,
       speed: wanted.speed,

@@ -336,6 +336,8 @@ export interface Combustion {
   readonly completeness: number;
   /** Residual mass fraction from which a misfire is flagged, and width over which burning fades around it. */
   readonly misfireResidual: number;
+  /** Air over fuel over stoichiometric above which a charge does not burn, turn by turn [-]. */
+  readonly leanLimit: number;
   readonly misfireWidth: number;
 }
 
@@ -408,6 +410,9 @@ export interface Load {
 export interface Wanted {
   readonly deliveryRatio: number;
   readonly crankingSpeed: number;
+  /** Of the starter at the crank, null where it is not known [N m]; friction of a cold engine over that of a warm one [-]. */
+  readonly starterTorque: number | null;
+  readonly coldFriction: number;
   readonly minSpeed: number;
   readonly maxSpeed: number;
   /** The speed at which the design is shown first [rad/s]. */

@@ -7,6 +7,8 @@ const speeds_rpm = (cranking: number, low: number, high: number): number[] =>
     {
       deliveryRatio: 1,
       crankingSpeed: cranking * rpm,
+      starterTorque: null,
+      coldFriction: 2,
       minSpeed: low * rpm,
       maxSpeed: high * rpm,
       speed: high * rpm,

@@ -235,6 +235,15 @@ const burning = group(
       plausible: [0.35, 0.65],
       source: 'typical, 0.4 to 0.65',
     }),
+    leanLimit: number(1.5, {
+      label: 'Mixture too lean to burn',
+      help: 'Air over fuel over stoichiometric of a trapped charge, above which it does not burn; where turns are followed one by one, as in starting.',
+      min: 1.05,
+      max: 4,
+      plausible: [1.3, 1.8],
+      source:
+        'typical, 1.3 to 1.8 at the plug; lower limit of petrol vapour 1.4 % by volume, Zabetakis, US Bureau of Mines Bulletin 627, 1965',
+    }),
     misfireWidth: number(0.08, {
       label: 'Width over which burning fades round the misfire limit',
       min: 0.005,

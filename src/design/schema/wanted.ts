@@ -1,4 +1,4 @@
-import { filled, group, number } from './builders.ts';
+import { filled, group, number, numberOrNone } from './builders.ts';
 import { space, tolerances } from './fit.ts';
 
 const CHOICE = 'the builder’s choice';
@@ -18,6 +18,24 @@ export const wanted = group('What is wanted', 'By what the design is judged.', {
     max: 3000,
     plausible: [200, 900],
     source: 'typical of an electric starter or a hand drill',
+  }),
+  starterTorque_N_m: numberOrNone({
+    label: 'Torque of the starter at the crank',
+    help: 'At cranking speed, its gearing counted.',
+    min: 0.01,
+    max: 5000,
+    plausible: [1, 60],
+    otherwise: 'not known: what it would take is told',
+    source: CHOICE,
+  }),
+  coldFriction: number(2, {
+    detail: true,
+    label: 'Friction while starting, over that of the warm engine',
+    min: 1,
+    max: 6,
+    plausible: [1.5, 4],
+    source:
+      'typical, 1.5 to 4 by how thick the oil is; Heywood, Internal Combustion Engine Fundamentals, 1988, chapter 13, for its growth with viscosity',
   }),
   minSpeed_rpm: number(2000, {
     label: 'Lowest working speed',

@@ -41,11 +41,27 @@ export function runningGuess(system: CycleSystem): PeriodStart {
   });
 }
 
-/** An engine at rest, full of air at ambient pressure and temperature: where cranking starts. */
+/** Exponent of isentropic compression of air. */
+const AIR_EXPONENT = 1.4;
+
+/**
+ * An engine full of air at ambient pressure and temperature: where cranking starts. Cylinders that are shut hold what they shut in,
+ * compressed; at ambient pressure near its top dead centre a cylinder would freeze on the way down.
+ */
 export function atRest(system: CycleSystem): PeriodStart {
-  const { ambient } = system.model.engine;
-  const air = system.model.set.constituents.map((_, k) => (k === AIR_INDEX ? 1 : 0));
-  return fill(system, () => [ambient.pressure, ambient.temperature, air]);
+  const { model } = system;
+  const { ambient } = model.engine;
+  const air = model.set.constituents.map((_, k) => (k === AIR_INDEX ? 1 : 0));
+  const first = model.network.at.cylinders[0];
+  return fill(system, (kind, node) => {
+    const squeeze =
+      kind === 'cylinder' ? Math.max(1, trappedVolume(system, node - first) / system.gas.volume[node]) : 1;
+    return [
+      ambient.pressure * squeeze ** AIR_EXPONENT,
+      ambient.temperature * squeeze ** (AIR_EXPONENT - 1),
+      air,
+    ];
+  });
 }
 
 type Filling = [pressure: number, temperature: number, fractions: readonly number[]];

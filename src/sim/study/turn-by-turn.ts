@@ -8,6 +8,8 @@ import { atRest } from '../cycle/start.ts';
 import { stepMethod } from '../cycle/step-method.ts';
 import { CycleSystem } from '../cycle/system.ts';
 import type { SolvedPoint } from '../results/point-result.ts';
+import { AIR_INDEX, chargeFractions, FUEL_INDEX } from '../gas/mixture.ts';
+import { PeriodTotals } from '../results/period-totals.ts';
 import { Recorder } from '../results/recorder.ts';
 import { summarise } from '../results/summarise.ts';
 import { TURN } from '../units.ts';
@@ -18,6 +20,28 @@ export interface Turn {
   readonly turn: number;
   /** The turn's figures. Its residuals' `change` is how far it was from repeating the one before. */
   readonly figures: SolvedPoint;
+  /** Cylinder by cylinder. */
+  readonly charges: readonly TurnCharge[];
+  /** Fuel vapour at the end of the turn, over that of the design's mixture, in inlet box, plenum, and passages together [-]. */
+  readonly fuelled: { readonly box: number; readonly plenum: number; readonly passages: number };
+}
+
+/** What a cylinder got in one turn. */
+export interface TurnCharge {
+  /** Net air and fuel through its transfer windows [kg]. */
+  readonly air: number;
+  readonly fuel: number;
+  /** Of the charge it shut in, air over fuel over stoichiometric [-]; null without fuel. */
+  readonly lambda: number | null;
+  /** Whether its last spark lit it. */
+  readonly fired: boolean;
+}
+
+export interface TurnOptions {
+  /** State to begin from; at rest and full of air unless given. */
+  readonly start?: PeriodStart;
+  /** Speed of the next turn, from the one just stepped [rad/s]; held unless given. */
+  readonly speedAfter?: (turn: Turn) => number;
 }
 
 /** How a run of turns ended: null where its consumer stopped it, a reason where the gas left the accepted range. */
@@ -29,19 +53,18 @@ const MOST_POINTS = 20_000;
 /**
  * Steps turn after turn at one speed and throttle: cranking from rest, misfire that comes and goes, a blower that fills its
  * plenum. No acceleration, no repeated mesh: every turn is stepped by its own error, starting where the last one ended.
- * A cylinder burns its charge or skips it, turn by turn.
+ * A cylinder burns its charge or skips it, turn by turn. The speed may change from turn to turn, not within one.
  *
- * @param start - state to begin from; at rest and full of air unless given
  * @returns a generator that goes on until its consumer stops or the gas leaves the accepted range
  */
 export function* turnByTurn(
   model: Model,
   point: OperatingPoint,
-  start?: PeriodStart,
+  { start, speedAfter }: TurnOptions = {},
 ): Generator<Turn, TurnsEnd> {
-  const system = new CycleSystem(model, point, 'by turns');
-  const { method, fine } = stepMethod(model, point);
-  const period = new Period(system, buildSchedule(model.geometry.cylinders, 1), method);
+  const schedule = buildSchedule(model.geometry.cylinders, 1);
+  let { speed } = point;
+  let system = new CycleSystem(model, point, 'by turns');
   const begin = start ?? atRest(system);
   const n = system.stateSize;
   const now = new Float64Array(n + begin.memory.length);
@@ -50,6 +73,12 @@ export function* turnByTurn(
   system.memory.values.set(begin.memory);
   const weights = new Float64Array(now.length);
   for (let turn = 1; ; turn++) {
+    if (speed !== system.omega) {
+      system = new CycleSystem(model, { ...point, speed }, 'by turns');
+      system.memory.values.set(now.subarray(n));
+    }
+    const { method, fine } = stepMethod(model, system.point);
+    const period = new Period(system, schedule, method);
     system.instant.before = (turn - 1) * TURN;
     const began = now.slice();
     const records = new Float64Array(system.size);
@@ -61,6 +90,37 @@ export function* turnByTurn(
     now.set(system.memory.values, n);
     weigh(system, weights);
     const change = largestChange(began, now, weights);
-    yield { turn, figures: summarise(system, records, began, recorder, turn, change, 1) };
+    const stepped: Turn = {
+      turn,
+      figures: summarise(system, records, began, recorder, turn, change, 1),
+      charges: chargesOf(system, new PeriodTotals(system, records, began)),
+      fuelled: fuelledOf(system),
+    };
+    yield stepped;
+    if (speedAfter) speed = speedAfter(stepped);
   }
+}
+
+function chargesOf({ model, trapped, memory }: CycleSystem, totals: PeriodTotals): readonly TurnCharge[] {
+  const { network, mixture } = model;
+  return network.through.transfers.map((edge, j) => {
+    const { air, fuel } = trapped[j]!;
+    return {
+      air: totals.through(edge, AIR_INDEX),
+      fuel: totals.through(edge, FUEL_INDEX),
+      lambda: fuel > 0 ? air / fuel / mixture.stoichiometricAirFuelRatio : null,
+      fired: memory.burnMass(j) > 0 && memory.completeness(j) > 0,
+    };
+  });
+}
+
+function fuelledOf({ model, gas }: CycleSystem): Turn['fuelled'] {
+  const { at } = model.network;
+  const whole = chargeFractions(model.mixture)[FUEL_INDEX]!;
+  const share = (nodes: readonly number[]) => {
+    const sum = (of: (node: number) => number) => nodes.reduce((total, node) => total + of(node), 0);
+    const fuel = sum((node) => gas.mass[node]! * gas.fraction[node * gas.set.count + FUEL_INDEX]!);
+    return fuel / sum((node) => gas.mass[node]!) / whole;
+  };
+  return { box: share([at.box]), plenum: share([at.plenum]), passages: share(at.passages) };
 }

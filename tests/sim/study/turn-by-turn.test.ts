@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { solveToEnd } from '../../../src/sim/cycle/solve.ts';
+import { atRest } from '../../../src/sim/cycle/start.ts';
+import { CycleSystem } from '../../../src/sim/cycle/system.ts';
 import { turnByTurn } from '../../../src/sim/study/turn-by-turn.ts';
 import type { Turn } from '../../../src/sim/study/turn-by-turn.ts';
+import { rpm } from '../../../src/sim/units.ts';
 import { at, changed, modelOf, presetEngine } from '../../helpers/engines.ts';
 
 function take(turns: Generator<Turn, unknown>, count: number): Turn[] {
@@ -34,7 +37,7 @@ describe('turnByTurn', () => {
     if (!result.converged || !next) throw new Error('dill-3 must solve');
     // From a start that is off: the same engine at another speed.
     const other = solveToEnd(model, at(2500)).next!;
-    const last = take(turnByTurn(model, point, other), 60)[59].figures;
+    const last = take(turnByTurn(model, point, { start: other }), 60)[59].figures;
     expect(last.engine.imep / result.engine.imep).toBeCloseTo(1, 2.7);
     expect(last.plenum.meanPressure / result.plenum.meanPressure).toBeCloseTo(1, 2.7);
     expect(last.engine.deliveryRatio / result.engine.deliveryRatio).toBeCloseTo(1, 2.7);
@@ -44,18 +47,31 @@ describe('turnByTurn', () => {
     const model = modelOf(changed(presetEngine('parsley-5'), { combustion: { misfireResidual: 0.3 } }));
     const point = at(4000);
     const start = solveToEnd(modelOf(presetEngine('parsley-5')), point).next!;
-    const turns = take(turnByTurn(model, point, start), 30).slice(10);
+    const turns = take(turnByTurn(model, point, { start }), 30).slice(10);
     const firstCylinder = turns.map(({ figures }) => figures.cylinders[0].imep);
     expect(Math.max(...firstCylinder)).toBeGreaterThan(2e5);
     expect(Math.min(...firstCylinder)).toBeLessThan(0.5e5);
   });
 
-  it('ends with a reason where the gas leaves the accepted range', () => {
-    const model = modelOf(presetEngine('lovage-7'));
-    const run = turnByTurn(model, at(20_000));
-    let step = run.next();
-    for (let i = 0; i < 200 && !step.done; i++) step = run.next();
+  it('ends with a reason where the gas leaves the accepted range: air at ambient state in a cylinder whose piston then goes down', () => {
+    const cold = { crownTemperature: 250, headTemperature: 250, linerTemperature: 250 };
+    const model = modelOf(changed(presetEngine('caraway-1'), { cylinderHeat: cold }));
+    const system = new CycleSystem(model, at(4000));
+    const start = atRest(system);
+    system.gas.pack(start.state, model.network.at.cylinders[0]!, 101_325, 293, [1, 0, 0]);
+    const step = turnByTurn(model, at(4000), { start }).next();
     expect(step.done).toBe(true);
     expect((step.value as { reason: string }).reason).toMatch(/left the range the model accepts/);
+  });
+
+  it('goes from speed to speed as it is told, and conserves mass, species and energy in every turn', () => {
+    const model = modelOf(presetEngine('dill-3'));
+    const faster = ({ figures }: Turn) => 1.3 * figures.speed;
+    const turns = take(turnByTurn(model, at(600), { speedAfter: faster }), 5);
+    turns.forEach(({ figures }, i) => {
+      expect(figures.speed / rpm).toBeCloseTo(600 * 1.3 ** i, 6);
+      for (const defect of [figures.residuals.mass, figures.residuals.species, figures.residuals.energy])
+        expect(defect).toBeLessThan(1e-9);
+    });
   });
 });

@@ -10,7 +10,7 @@ import { TURN } from '../../units.ts';
 
 /**
  * How a charge near the misfire limit burns: `averaged`, in the share that stands for many turns, so that a periodic state
- * exists; or `by turns`, wholly below the limit and not at all above, as single turns do.
+ * exists; or `by turns`, wholly or not at all, as single turns do: not above the residual limit, and not where too lean.
  */
 export type Firing = 'averaged' | 'by turns';
 
@@ -79,7 +79,7 @@ export class Burning implements StepSource {
     const share =
       this.firing === 'averaged'
         ? burnedShare(residual, completeness, misfireResidual, misfireWidth)
-        : residual > misfireResidual
+        : residual > misfireResidual || this.tooLean(node)
           ? 0
           : completeness;
     const fuel = this.fuelAt(node);
@@ -87,6 +87,17 @@ export class Burning implements StepSource {
     this.endAngle[j] = NaN;
     memory.setBurn(j, this.burnable(node, fuel), timing.delay, timing.duration, share);
     if (memory.keepsSparks) memory.setSpark(j, gas.pressure[node], gas.temperature[node], gas.volume[node]);
+  }
+
+  /** Whether the air over the fuel vapour is above the lean limit; a charge without vapour is. */
+  private tooLean(node: number): boolean {
+    const { gas } = this;
+    const base = node * gas.set.count;
+    const stoichiometric = this.airFuelRatio / this.lambda;
+    return (
+      gas.fraction[base + AIR_INDEX] >
+      this.settings.leanLimit * stoichiometric * gas.fraction[base + FUEL_INDEX]
+    );
   }
 
   /** Mass fraction of fuel in a node, vapour and liquid [-]. */

@@ -41,7 +41,7 @@ export function* snappedThrottle(model: Model, point: OperatingPoint): Study<Out
   if (!result.converged || !next)
     return failure([{ path: '', message: result.converged ? 'nothing to go on from' : result.reason }]);
   const { pressure } = model.engine.ambient;
-  const run = turnByTurn(model, { speed: point.speed, throttle: 0 }, next);
+  const run = turnByTurn(model, { speed: point.speed, throttle: 0 }, { start: next });
   const turns: { box: number; plenum: number; plenumMean: number }[] = [];
   let broke: string | null = null;
   while (turns.length < TURNS) {
