@@ -33,6 +33,8 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       rotors before metal: mesh, displacement, leaks, ripple, inertia, growth by heat; drawn in true size
   umbel leak FILE --speed 1000 --holds 0.1bar [--gas 20C] [--set path=value …] [--json]
       the clearance of one blower, from what it holds against a closed outlet at a speed of its rotors
+  umbel start FILE [--speed 300] [--throttle 80%] [--warm] [--set path=value …] [--json]
+      cranked from rest turn by turn: torque, plenum, mixture on its way, and the turn in which it catches
   umbel backfire FILE [--speed 6000] [--throttle 80%] [--crankcase 600cc] [--holds 1bar] [--set path=value …] [--json]
       mixture between throttle and cylinders, pressures if it burned, relief it would take, throttle snapped shut
   umbel batch STUDY.jsonl [--jobs N] [--shard 3/8] [--out FILE]

@@ -20,6 +20,8 @@ import type { GainLine } from '../sim/study/air/gains-over-speed.ts';
 import { gainsOverSpeed } from '../sim/study/air/gains-over-speed.ts';
 import type { Snap } from '../sim/study/checks/snapped-throttle.ts';
 import { snappedThrottle } from '../sim/study/checks/snapped-throttle.ts';
+import type { Starting } from '../sim/study/starting/starting.ts';
+import { starting } from '../sim/study/starting/starting.ts';
 import type { Least } from '../sim/study/match/match-range.ts';
 
 interface Questions {
@@ -51,6 +53,8 @@ interface Questions {
   };
   /** The throttle shut within an instant from a running point. */
   snap: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Snap };
+  /** Cranked from rest until it catches. */
+  start: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Starting };
 }
 
 export type StudyKind = keyof Questions;
@@ -81,5 +85,7 @@ export function* answerStudy(model: Model, question: StudyQuestion): Study<Outco
       return yield* withFeed(model, question.point, question.feed);
     case 'snap':
       return yield* snappedThrottle(model, question.point);
+    case 'start':
+      return yield* starting(model, question.point);
   }
 }

@@ -14,6 +14,7 @@ export class Studies {
   readonly rotors;
   readonly snap;
   readonly feed;
+  readonly start;
   readonly cranking;
   readonly fixes: readonly { readonly vary: KnobName; readonly run: StudyRun<'fix'> }[];
 
@@ -25,14 +26,15 @@ export class Studies {
     this.rotors = new StudyRun(client, 'rotors');
     this.snap = new StudyRun(client, 'snap');
     this.feed = new StudyRun(client, 'feed');
+    this.start = new StudyRun(client, 'start');
     this.cranking = new SweepRun(client);
     this.fixes = KNOBS.map((vary) => ({ vary, run: new StudyRun(client, 'fix') }));
   }
 
   /** Another design stands: nobody waits for answers on the old one. */
   stop(): void {
-    const { limit, gains, supply, family, rotors, snap, feed, cranking, fixes } = this;
-    for (const run of [limit, gains, supply, ...family, rotors, snap, feed, cranking]) run.stop();
+    const { limit, gains, supply, family, rotors, snap, feed, start, cranking, fixes } = this;
+    for (const run of [limit, gains, supply, ...family, rotors, snap, feed, start, cranking]) run.stop();
     for (const { run } of fixes) run.stop();
   }
 }

@@ -9,6 +9,7 @@ import { runLeak } from './run-leak.ts';
 import { runMatch } from './run-match.ts';
 import { runPulses } from './run-pulses.ts';
 import { runRotors } from './run-rotors.ts';
+import { runStart } from './run-start.ts';
 
 const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Streams) => number>> = {
   air: runAir,
@@ -19,6 +20,7 @@ const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Stream
   rotors: runRotors,
   leak: runLeak,
   backfire: runBackfire,
+  start: runStart,
 };
 
 export const isStudy = (name: string | undefined): name is string =>

@@ -8,7 +8,7 @@ import { atRest } from '../cycle/start.ts';
 import { stepMethod } from '../cycle/step-method.ts';
 import { CycleSystem } from '../cycle/system.ts';
 import type { SolvedPoint } from '../results/point-result.ts';
-import { AIR_INDEX, chargeFractions, FUEL_INDEX } from '../gas/mixture.ts';
+import { AIR_INDEX, chargeFractions, FUEL_INDEX, LIQUID_INDEX } from '../gas/mixture.ts';
 import { PeriodTotals } from '../results/period-totals.ts';
 import { Recorder } from '../results/recorder.ts';
 import { summarise } from '../results/summarise.ts';
@@ -22,7 +22,7 @@ export interface Turn {
   readonly figures: SolvedPoint;
   /** Cylinder by cylinder. */
   readonly charges: readonly TurnCharge[];
-  /** Fuel vapour at the end of the turn, over that of the design's mixture, in inlet box, plenum, and passages together [-]. */
+  /** Fuel at the end of the turn, vapour and liquid, over that of the design's mixture, in inlet box, plenum, and passages together [-]. */
   readonly fuelled: { readonly box: number; readonly plenum: number; readonly passages: number };
 }
 
@@ -31,7 +31,7 @@ export interface TurnCharge {
   /** Net air and fuel through its transfer windows [kg]. */
   readonly air: number;
   readonly fuel: number;
-  /** Of the charge it shut in, air over fuel over stoichiometric [-]; null without fuel. */
+  /** At its last spark, air over fuel over stoichiometric [-]; null without fuel. */
   readonly lambda: number | null;
   /** Whether its last spark lit it. */
   readonly fired: boolean;
@@ -101,14 +101,17 @@ export function* turnByTurn(
   }
 }
 
-function chargesOf({ model, trapped, memory }: CycleSystem, totals: PeriodTotals): readonly TurnCharge[] {
-  const { network, mixture } = model;
-  return network.through.transfers.map((edge, j) => {
-    const { air, fuel } = trapped[j]!;
+/** Constituents that are fuel. */
+const fuels = ({ set }: Model): readonly number[] =>
+  set.count > LIQUID_INDEX ? [FUEL_INDEX, LIQUID_INDEX] : [FUEL_INDEX];
+
+function chargesOf({ model, burning, memory }: CycleSystem, totals: PeriodTotals): readonly TurnCharge[] {
+  return model.network.through.transfers.map((edge, j) => {
+    const lambda = burning.lambdaAtSpark[j]!;
     return {
       air: totals.through(edge, AIR_INDEX),
-      fuel: totals.through(edge, FUEL_INDEX),
-      lambda: fuel > 0 ? air / fuel / mixture.stoichiometricAirFuelRatio : null,
+      fuel: fuels(model).reduce((sum, k) => sum + totals.through(edge, k), 0),
+      lambda: Number.isFinite(lambda) ? lambda : null,
       fired: memory.burnMass(j) > 0 && memory.completeness(j) > 0,
     };
   });
@@ -119,7 +122,10 @@ function fuelledOf({ model, gas }: CycleSystem): Turn['fuelled'] {
   const whole = chargeFractions(model.mixture)[FUEL_INDEX]!;
   const share = (nodes: readonly number[]) => {
     const sum = (of: (node: number) => number) => nodes.reduce((total, node) => total + of(node), 0);
-    const fuel = sum((node) => gas.mass[node]! * gas.fraction[node * gas.set.count + FUEL_INDEX]!);
+    const fuel = fuels(model).reduce(
+      (total, k) => total + sum((node) => gas.mass[node]! * gas.fraction[node * gas.set.count + k]!),
+      0,
+    );
     return fuel / sum((node) => gas.mass[node]!) / whole;
   };
   return { box: share([at.box]), plenum: share([at.plenum]), passages: share(at.passages) };

@@ -358,3 +358,14 @@ describe('run backfire', () => {
     );
   });
 });
+
+describe('run start', () => {
+  it('says in which turn Dill 3 catches, with a line for every turn, and cautions', () => {
+    const { code, out, err } = ran('start', 'dill-3', '--speed', '600');
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/^Cranked at 600\srpm it .*catches in turn \d+, after \d\.\d\ss\./);
+    expect(out).toMatch(/\n1 +600 .*\n2 +600 /);
+    for (const said of ['richest λ', 'film of fuel', 'stand clear']) expect(out).toContain(said);
+    expect(out).not.toMatch(/NaN|undefined/);
+  });
+});

@@ -41,6 +41,8 @@ export class Burning implements StepSource {
   weight = 0;
   /** Of the fuel in each cylinder at its last spark, what was still liquid [-]. */
   readonly liquidAtSpark: Float64Array;
+  /** Air over fuel over stoichiometric in each cylinder at its last spark, liquid fuel counted; Infinity without fuel [-]. */
+  readonly lambdaAtSpark: Float64Array;
   /** Burning is over here, in shares of its duration [-]. */
   private readonly lastProgress: number;
   /** Fuel rate of the step prepared [kg/s]. */
@@ -62,6 +64,7 @@ export class Burning implements StepSource {
   ) {
     this.recordCount = cylinders.length;
     this.liquidAtSpark = new Float64Array(cylinders.length);
+    this.lambdaAtSpark = new Float64Array(cylinders.length).fill(Infinity);
     this.rate = new Float64Array(cylinders.length);
     this.endAngle = new Float64Array(cylinders.length).fill(NaN);
     this.endFraction = new Float64Array(cylinders.length);
@@ -84,20 +87,22 @@ export class Burning implements StepSource {
           : completeness;
     const fuel = this.fuelAt(node);
     this.liquidAtSpark[j] = fuel > 0 ? 1 - gas.fraction[base + FUEL_INDEX] / fuel : 0;
+    this.lambdaAtSpark[j] = gas.fraction[base + AIR_INDEX] / fuel / this.stoichiometric;
     this.endAngle[j] = NaN;
     memory.setBurn(j, this.burnable(node, fuel), timing.delay, timing.duration, share);
     if (memory.keepsSparks) memory.setSpark(j, gas.pressure[node], gas.temperature[node], gas.volume[node]);
+  }
+
+  private get stoichiometric(): number {
+    return this.airFuelRatio / this.lambda;
   }
 
   /** Whether the air over the fuel vapour is above the lean limit; a charge without vapour is. */
   private tooLean(node: number): boolean {
     const { gas } = this;
     const base = node * gas.set.count;
-    const stoichiometric = this.airFuelRatio / this.lambda;
-    return (
-      gas.fraction[base + AIR_INDEX] >
-      this.settings.leanLimit * stoichiometric * gas.fraction[base + FUEL_INDEX]
-    );
+    const leanest = this.settings.leanLimit * this.stoichiometric;
+    return gas.fraction[base + AIR_INDEX] > leanest * gas.fraction[base + FUEL_INDEX];
   }
 
   /** Mass fraction of fuel in a node, vapour and liquid [-]. */
