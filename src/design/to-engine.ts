@@ -8,6 +8,7 @@ import type {
   Blower,
   Collector,
   Crankcase,
+  Cooling,
   CrankTrain,
   Engine,
   Impeller,
@@ -35,6 +36,9 @@ type Si = InSi<Design>;
 
 /** Tip speeds not to be passed where none is given [m/s]. Typical; ranges 30-45, 60-100 and 350-450. */
 const MAX_TIP_SPEED = { straight: 40, twisted: 80, impeller: 400 };
+
+/** Of aluminium at 150 °C [J/(kg K)]. Typical; iron has 500, which the masses may stand for. */
+const METAL_HEAT = 930;
 
 /** A complete design becomes the engine that the model computes: base SI, every derived default filled in. */
 export function toEngine(design: Design): Engine {
@@ -128,6 +132,8 @@ export function toEngine(design: Design): Engine {
       crownTemperature: cooling.crown,
       headTemperature: cooling.head,
       linerTemperature: cooling.liner,
+      solvesWalls: cooling.walls === 'worked out',
+      cooling: coolingOf(si),
     },
     friction: {
       constant: si.crank.friction.constant,
@@ -209,6 +215,52 @@ function crankcase({ crank, cylinder: { bore } }: Si): Crankcase | null {
     breather: { area: circle(si.breather), dischargeCoefficient: si.breatherDischarge },
     blowBy: { area: si.rings, dischargeCoefficient: si.ringsDischarge },
     wall: wall({ volume, wall: si.wall }),
+  };
+}
+
+/** Where nothing was measured: dimensions in proportion to the bore. */
+function coolingOf(si: Si): Cooling {
+  const { cooling, cylinder, crank } = si;
+  const { fins, piston, rows } = cooling;
+  const { bore } = cylinder;
+  const metal = {
+    thickness: fins.thickness ?? 0.04 * bore,
+    space: fins.space ?? 0.13 * bore,
+    conductivity: fins.conductivity,
+  };
+  return {
+    airSpeed: cooling.airSpeed,
+    wakeSpeedShare: rows.speedShare,
+    wakeWarming: rows.warming,
+    finFactor: fins.factor,
+    stillAirCoefficient: fins.stillAir,
+    crankcaseTemperature: cooling.crankcase,
+    coating: { thickness: cooling.coating, conductivity: cooling.coatingConductivity },
+    piston: {
+      conductivity: piston.conductivity,
+      crownThickness: piston.crownThickness ?? 0.1 * bore,
+      ringHeight: piston.ringHeight ?? 0.06 * bore,
+      ringCoefficient: piston.ring,
+      skirtLength: piston.skirtLength ?? 0.7 * bore,
+      skirtThickness: piston.skirtThickness ?? 0.055 * bore,
+      skirtCoefficient: piston.skirt,
+      undersideCoefficient: piston.underside,
+      mass: masses(si).piston,
+    },
+    barrel: {
+      wall: fins.wall ?? 0.15 * bore,
+      length: fins.length ?? crank.stroke,
+      fins: { ...metal, height: fins.height ?? 0.5 * bore },
+      mass: fins.barrelMass ?? 7000 * bore ** 3,
+    },
+    head: {
+      rootArea: fins.headArea ?? circle(1.9 * bore),
+      fins: { ...metal, height: fins.headHeight ?? 0.7 * bore },
+      mass: fins.headMass ?? 4700 * bore ** 3,
+    },
+    jointCoefficient: fins.joint,
+    specificHeat: METAL_HEAT,
+    limits: { crown: cooling.crownLimit, head: cooling.headLimit, liner: cooling.linerLimit },
   };
 }
 

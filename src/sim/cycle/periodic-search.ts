@@ -184,6 +184,7 @@ export class PeriodicSearch {
     const { system, gx, x, weights } = this;
     const n = system.stateSize;
     this.cycle++;
+    system.settleWalls(this.state);
     gx.set(this.state.subarray(0, n));
     gx.set(system.memory.values, n);
     weigh(system, weights);

@@ -73,7 +73,15 @@ function fill(system: CycleSystem, filling: (kind: string, node: number) => Fill
   for (let node = 0; node < gas.dynamicCount; node++) {
     gas.pack(state, node, ...filling(model.network.nodes[node].kind, node));
   }
-  return { state, memory: new Float64Array(system.memory.values.length) };
+  const memory = new Float64Array(system.memory.values.length);
+  const { walls } = system.memory;
+  const { crownTemperature, headTemperature, linerTemperature } = model.engine.cylinderHeat;
+  const given = [crownTemperature, headTemperature, linerTemperature];
+  memory.set(
+    walls.map((_, i) => given[i % given.length]),
+    memory.length - walls.length,
+  );
+  return { state, memory };
 }
 
 /** Volume of a cylinder when its exhaust closes [m^3]. */

@@ -54,8 +54,8 @@ export class Stepper {
   step(y: Float64Array, next: Float64Array, record: boolean, judge: boolean): boolean {
     const { system, method, stages, couplings, argument, rates, firstRates, theta, span } = this;
     const { stages: s, a, d, m, e, alpha, gamma } = method;
-    const { instant, stepSources, evaporating, implicit, stateSize } = system;
-    const size = record ? system.size : stateSize;
+    const { instant, stepSources, evaporating, implicit, steppedSize, edgesAt } = system;
+    const size = record ? system.size : steppedSize;
     const h = span / system.omega;
     const w = gamma * h;
     instant.theta = theta;
@@ -84,7 +84,7 @@ export class Stepper {
         evaporating.relax(u, record);
       }
       implicit.drift = w * d[i] * h;
-      implicit.solve(u, record, stateSize);
+      implicit.solve(u, record, edgesAt);
     }
     for (let k = 0; k < size; k++) next[k] = y[k];
     accumulate(next, stages, m, 0, s, size);

@@ -21,10 +21,13 @@ import type { Burning, Firing } from './sources/combustion.ts';
 import type { CylinderInjection } from './sources/cylinder-injection.ts';
 import type { CylinderWalls } from './sources/cylinder-walls.ts';
 import type { Evaporating } from './sources/evaporating.ts';
+import { SURFACES } from './sources/cylinder-walls.ts';
+import { FilmMeans } from './sources/film-means.ts';
 import { Gauges } from './sources/gauges.ts';
 import type { NodeWalls } from './sources/node-walls.ts';
 import type { PassageInjection } from './sources/passage-injection.ts';
 import { PistonWork } from './sources/piston-work.ts';
+import { SolvedWalls } from './walls/solved-walls.ts';
 
 /** What stood in a cylinder when all its windows had shut. */
 export interface Trapped {
@@ -43,7 +46,7 @@ export interface Trapped {
  *
  * The state vector is the nodes' stretches one after the other (`stateSize` numbers), then, used only while recording,
  * one accumulator for everything that must be known of a period: every edge's constituents and enthalpy, and what the
- * sources record. Accumulators pass through the same steps as the state, so balances close to round-off.
+ * sources record. Where wall temperatures are worked out, the heat into them comes first and is carried always. Accumulators pass through the same steps as the state, so balances close to round-off.
  */
 export class CycleSystem {
   readonly omega: number;
@@ -55,6 +58,10 @@ export class CycleSystem {
   readonly memory: Memory;
   readonly trapped: readonly Trapped[];
   readonly stateSize: number;
+  /** What every step carries: the state, and the heat into the walls where their temperatures are worked out from it. */
+  readonly steppedSize: number;
+  /** Where the edges' accumulators begin. */
+  readonly edgesAt: number;
   readonly size: number;
 
   readonly blower: BlowerFlow;
@@ -74,6 +81,9 @@ export class CycleSystem {
   readonly cylinderInjection: CylinderInjection | null;
   /** What is integrated exactly over a step. */
   readonly stepSources: readonly StepSource[];
+  /** Null where wall temperatures are given. */
+  readonly solvedWalls: SolvedWalls | null;
+  readonly filmMeans: FilmMeans | null;
   /** Flow through the engine at the wanted delivery ratio, ambient density [kg/s]. */
   readonly designFlow: number;
 
@@ -105,7 +115,8 @@ export class CycleSystem {
     if (crankcase)
       pistons.workOn(at.crankcase, crankcase.volume + (crankcase.isPlenum ? engine.plenum.volume : 0));
     const keepsSparks = engine.combustion.enabled && engine.cylinderHeat.law === 'Woschni';
-    const memory = new Memory(geometry.cylinders.length, keepsSparks);
+    const { solvesWalls } = engine.cylinderHeat;
+    const memory = new Memory(geometry.cylinders.length, keepsSparks, solvesWalls ? SURFACES : 0);
     this.memory = memory;
     this.trapped = geometry.cylinders.map(() => ({
       mass: 0,
@@ -137,6 +148,8 @@ export class CycleSystem {
     this.evaporating = evaporatingOf(parts);
     this.passageInjection = passageInjectionOf(parts);
     this.cylinderInjection = cylinderInjectionOf(parts);
+    this.solvedWalls = solvesWalls ? new SolvedWalls(model) : null;
+    this.filmMeans = solvesWalls ? new FilmMeans(this.cylinderWalls, pistons) : null;
     this.sources = [blower, this.pistonWork, this.cylinderWalls, this.nodeWalls, this.gauges, this.backflow];
     if (this.passageInjection) this.sources.push(this.passageInjection);
     if (this.evaporating) this.sources.push(this.evaporating);
@@ -144,13 +157,20 @@ export class CycleSystem {
 
     if (this.undersideWork) this.sources.push(this.undersideWork);
     if (blowBy) this.sources.push(blowBy);
+    if (this.filmMeans) this.sources.push(this.filmMeans);
 
     this.stateSize = network.dynamicCount * gas.stride;
-    let end = this.stateSize + edges.count * edges.stride;
-    for (const source of [...this.sources, ...this.stepSources]) {
+    let end = this.stateSize;
+    const place = (source: { recordAt: number; readonly recordCount: number }): void => {
       source.recordAt = end;
       end += source.recordCount;
-    }
+    };
+    if (solvesWalls) place(this.cylinderWalls);
+    this.steppedSize = end;
+    this.edgesAt = end;
+    end += edges.count * edges.stride;
+    for (const source of [...this.sources, ...this.stepSources])
+      if (source !== this.cylinderWalls || !solvesWalls) place(source);
     this.size = end;
     this.implicit = new ImplicitPressures(gas, edges);
   }
@@ -169,7 +189,7 @@ export class CycleSystem {
     if (!gas.unpack(y)) return false;
     for (let i = 0; i < flows.length; i++) flows[i].setFlows();
     for (let k = 0; k < this.stateSize; k++) rates[k] = 0;
-    edges.apply(rates, record, this.stateSize);
+    edges.apply(rates, record, this.edgesAt);
     for (let i = 0; i < sources.length; i++) sources[i].addTo(rates, record);
     return true;
   }
@@ -185,6 +205,18 @@ export class CycleSystem {
         this.cylinderInjection?.meter(j);
       } else if (this.model.engine.combustion.enabled) this.burning.ignite(j);
     }
+  }
+
+  /** Lets wall temperatures follow the heat of a period that has ended, where they are worked out. */
+  settleWalls(ended: Float64Array): void {
+    this.solvedWalls?.settle(this.memory.walls, this.wallHeat(ended, this.model.drive.turns));
+  }
+
+  /** Mean heat into crown, head and liner, cylinder by cylinder, of what was accumulated over `turns` [W]. */
+  wallHeat(accumulated: Float64Array, turns: number): Float64Array {
+    const { recordAt, recordCount } = this.cylinderWalls;
+    const perSecond = this.omega / (TURN * turns);
+    return accumulated.slice(recordAt, recordAt + recordCount).map((heat) => heat * perSecond);
   }
 
   /** Mass fraction of fresh charge in a node [-]. */

@@ -1,7 +1,7 @@
 import { MOST_TURNS } from '../cycle/model.ts';
 import type { Model } from '../cycle/model.ts';
 import { trapAngle } from '../cycle/schedule.ts';
-import { TURN } from '../units.ts';
+import { celsiusFromKelvin, TURN } from '../units.ts';
 import { beyondTables } from './beyond-tables.ts';
 import { blowerNotes } from './blower-notes.ts';
 import { knockNotes } from './knock-notes.ts';
@@ -47,6 +47,7 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
     );
   }
   notes.push(...blowerNotes(blower, result.blower), ...knockNotes(model, result));
+  notes.push(...hotWalls(model, result));
   const hottest = Math.max(...result.cylinders.map((c) => c.peakTemperature));
   // Source: share of dissociation in equilibrium products near stoichiometric; see products.ts and docs/model.md.
   if (hottest > 2500) {
@@ -68,3 +69,18 @@ function injectedLate({ engine, geometry }: Model): number {
     (each) => room(each.sparkAngle - trapAngle(each)) < injection.delay + injection.duration,
   ).length;
 }
+
+/** Walls above what the design sets for them. */
+function hotWalls({ engine }: Model, { cylinders }: Pick<SolvedPoint, 'cylinders'>): Note[] {
+  const { limits } = engine.cylinderHeat.cooling;
+  return (['crown', 'head', 'liner'] as const).flatMap((part): Note[] => {
+    const limit = limits[part];
+    const hot = cylinders.filter(({ walls }) => walls && walls[part] > limit);
+    if (hot.length === 0) return [];
+    const hottest = Math.max(...hot.map(({ walls }) => walls![part]));
+    const text = `${hot.length} of ${cylinders.length} ${part}s come out hotter than the ${celsius(limit)} set for them, up to ${celsius(hottest)}: a mean over the part, whose spots are hotter.`;
+    return [{ kind: 'caution', text }];
+  });
+}
+
+const celsius = (temperature: number): string => `${celsiusFromKelvin(temperature).toFixed(0)} °C`;

@@ -17,7 +17,7 @@ export class PeriodTotals {
   /** Net mass of constituent k through an edge. */
   through(edge: number, k: number): number {
     const { system } = this;
-    return this.records[system.stateSize + edge * system.edges.stride + k];
+    return this.records[system.edgesAt + edge * system.edges.stride + k];
   }
 
   massThrough(edge: number): number {

@@ -1,4 +1,5 @@
 import type { WheelPoint } from '../blower/centrifugal/wheel-point.ts';
+import type { CylinderWallState } from '../cycle/walls/solved-walls.ts';
 
 /**
  * What one operating point yields. Base SI units; per cylinder and per turn unless named otherwise.
@@ -174,6 +175,8 @@ export interface CylinderFigures {
   readonly knock: KnockFigures | null;
   /** Mean, from the gas into the wall [W]. */
   readonly wallHeat: { readonly crown: number; readonly head: number; readonly liner: number };
+  /** What the walls come to and where their heat goes; null where their temperatures are given. */
+  readonly walls: WallFigures | null;
   /** Flow-weighted mean temperature of what leaves through the exhaust windows [K]. */
   readonly exhaustTemperature: number;
   /** Mass per turn that flows back through the transfer and the exhaust windows [kg]. */
@@ -189,6 +192,19 @@ export interface KnockFigures {
   readonly octaneNeeded: number;
   /** Highest temperature of the unburned gas [K]. */
   readonly endGasTemperature: number;
+}
+
+/** Walls of one cylinder that lead away just the heat that the gas gives them. Means over each: hot spots are not known. */
+export interface WallFigures extends CylinderWallState {
+  /** How the gas side answers: heat = conductance (gas temperature - wall temperature) [W/K, K]. */
+  readonly gasSide: Readonly<Record<'crown' | 'head' | 'liner', GasAnswer>>;
+  /** Largest difference between the heat the network leads away and what the gas gave, over all heat into this cylinder's walls [-]. */
+  readonly residual: number;
+}
+
+export interface GasAnswer {
+  readonly conductance: number;
+  readonly gasTemperature: number;
 }
 
 /** One period, sampled at the knots of the step mesh: every column has the length of `angle`. */

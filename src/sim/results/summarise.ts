@@ -22,6 +22,7 @@ import type {
   Traces,
   UnsolvedPoint,
 } from './point-result.ts';
+import { wallFigures } from './wall-figures.ts';
 import type { Recorder } from './recorder.ts';
 
 /** Everything that is reported of a recorded period. Definitions: docs/conventions.md. */
@@ -38,7 +39,12 @@ export function summarise(
   const { geometry, network } = model;
   const totals = new PeriodTotals(system, records, began);
   const traces = recorder.traces();
-  const cylinders = geometry.cylinders.map((_, j) => cylinderFigures(system, totals, traces, j, turns));
+  const held = began.subarray(began.length - system.memory.walls.length);
+  const walls = wallFigures(system, records, held, turns);
+  const cylinders = geometry.cylinders.map((_, j) => ({
+    ...cylinderFigures(system, totals, traces, j, turns),
+    walls: walls && walls[j],
+  }));
   const blower = blowerFigures(system, totals, traces, turns);
   const engine = engineFigures(system, totals, cylinders, blower, turns);
   const { mass, energy, species } = totals.defects();
@@ -80,7 +86,7 @@ function cylinderFigures(
   traces: Traces,
   j: number,
   turns: number,
-): CylinderFigures {
+): Omit<CylinderFigures, 'walls'> {
   const { geometry, network, engine } = system.model;
   const shape = geometry.cylinders[j];
   const trace = traces.cylinders[j];

@@ -27,6 +27,8 @@ export const SURFACES = 3;
 export class CylinderWalls implements Source {
   readonly recordCount: number;
   recordAt = 0;
+  /** Whether the heat is added up in every period, not only in recorded ones: wall temperatures are worked out from it. */
+  readonly always: boolean;
   /** Of the last instant: coefficients [W/(m^2 K)]. */
   readonly coefficient: Float64Array;
   readonly crownArea: number;
@@ -49,12 +51,13 @@ export class CylinderWalls implements Source {
     this.headArea = settings.headAreaRatio * boreArea;
     this.linerPerimeter = Math.PI * bore;
     this.radiation = settings.law === 'Annand' ? settings.annandC : 0;
+    this.always = settings.solvesWalls;
     this.recordCount = SURFACES * nodes.length;
     this.coefficient = new Float64Array(nodes.length);
   }
 
   addTo(rates: Float64Array, record: boolean): void {
-    const { nodes, gas, pistons, coefficient, temperatures, radiation } = this;
+    const { nodes, gas, pistons, coefficient, temperatures, radiation, always } = this;
     this.film.write(coefficient);
     for (let j = 0; j < nodes.length; j++) {
       const node = nodes[j];
@@ -66,7 +69,7 @@ export class CylinderWalls implements Source {
       const head = this.headArea * wallFlux(h, radiation, T, temperatures[wall + HEAD]);
       const liner = linerArea * wallFlux(h, radiation, T, temperatures[wall + LINER]);
       rates[node * gas.stride + gas.set.count] -= crown + head + liner;
-      if (record) {
+      if (record || always) {
         const at = this.recordAt + wall;
         rates[at + CROWN] = crown;
         rates[at + HEAD] = head;
