@@ -125,10 +125,13 @@ export function rangeReport(
   return [
     `What would give ${design.name} ${target.figure} ${figure(target.value)} at every speed from ${span}, each by itself:`,
     '',
-    ...found.flatMap(({ fix, solvedAt, before, everywhere, least, unsolved }) => [
+    ...found.flatMap(({ fix, solvedAt, before, everywhere, least, unsolved, cost }) => [
       ...fixText(design, model, { target, before }, fix).slice(0, -1),
       `  Solved at ${turns(solvedAt)}. With it ${everywhere ? 'every speed has enough' : 'not every speed has enough'}: least ${figure(least.figure)} at ${turns(least.speed)}.` +
         (unsolved.length > 0 ? ` No answer at ${unsolved.map(turns).join(', ')}.` : ''),
+      ...(cost && cost.speed !== solvedAt
+        ? [`  At ${turns(cost.speed)}, where it costs most: ${costs(cost.figures, cost.before)}.`]
+        : []),
       '',
     ]),
     CAUTION,

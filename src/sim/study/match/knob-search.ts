@@ -16,8 +16,11 @@ import type { Target } from './target.ts';
 
 /** Shares of the way to an end of the range at which it is looked for a change of sign. */
 const LOOKS = [0.06, 0.2, 0.5, 1];
-/** Accuracy of the search, over the range [-]. */
-const TOLERANCE = 5e-4;
+/** Accuracy of the search, over the range [-], and over what the answer is rounded to [-]. */
+const TOLERANCE = 5e-5;
+const OF_GRAIN = 0.2;
+/** How nearly a point must repeat while the root is only looked for; what is answered is solved fully. */
+const LOOKING = 1e-5;
 /** Steps of the grain by which a rounded value may be moved on until it does. */
 const MOST_NUDGES = 4;
 const MOST_GEARS = 6;
@@ -65,7 +68,7 @@ export class KnobSearch {
     const [low, high] = knob.range(this.model);
     const known = new Map([from, to].map(({ value, excess }) => [value, excess]));
     let lost = false;
-    const trial = (value: number) => this.trial(value);
+    const trial = (value: number) => this.trial(value, LOOKING);
     const root = yield* stepwiseRoot(
       function* (value): Study<number> {
         const found = yield* trial(value);
@@ -74,7 +77,7 @@ export class KnobSearch {
       },
       from.value,
       to.value,
-      TOLERANCE * (high - low) * 0.1,
+      Math.max(TOLERANCE * (high - low), OF_GRAIN * this.grain),
       known,
     );
     if (lost) return this.fix(this.nearest(), false, this.outOfReach());
@@ -89,7 +92,7 @@ export class KnobSearch {
     for (const end of this.knob.eitherWay ? ends : ends.slice(0, 1)) {
       let last = this.tried[0]!;
       for (const value of this.looks(end)) {
-        const found = yield* this.trial(value);
+        const found = yield* this.trial(value, this.grain === null ? undefined : LOOKING);
         if (!found) break;
         if (found.excess < 0 !== this.rise) return [last, found];
         last = found;
@@ -111,25 +114,26 @@ export class KnobSearch {
     );
   }
 
-  private *trial(value: number): Study<Tried | null> {
+  /** @param change - see SolveOptions */
+  private *trial(value: number, change?: number): Study<Tried | null> {
     const built = this.knob.at(this.model, value);
     if (!built.ok) {
       this.trouble = { value, message: built.faults[0]!.message };
       return null;
     }
-    const found = yield* this.solved(built.value, value);
+    const found = yield* this.solved(built.value, value, change);
     if (found) this.tried.push(found);
     return found;
   }
 
-  private *solved(model: Model, value: number): Study<Tried | null> {
+  private *solved(model: Model, value: number, change?: number): Study<Tried | null> {
     const near = this.starts.reduce<{ value: number; next: SolvedStart } | null>(
       (best, each) => (best && Math.abs(best.value - value) <= Math.abs(each.value - value) ? best : each),
       null,
     );
     const { result, next } = yield* doing(
       this.knob.name,
-      solve(model, this.at, { start: near?.next ?? null }),
+      solve(model, this.at, { start: near?.next ?? null, ...(change !== undefined && { change }) }),
     );
     if (!result.converged) {
       this.trouble = { value, message: result.reason };

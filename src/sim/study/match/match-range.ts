@@ -35,6 +35,9 @@ export interface RangeFix {
   } | null;
 }
 
+/** How nearly a point must repeat where only its margin counts: figures then stand within a few 1e-5. */
+const CHECK = { change: 1e-5 };
+
 /** Speeds at which a fix is solved for, one after the other, until it holds everywhere. */
 const MOST_ROUNDS = 3;
 
@@ -64,50 +67,87 @@ export function* matchRange(
 ): Study<readonly RangeFix[]> {
   const now = known ?? (yield* figuresAt(model, speeds, throttle, target)).least;
   const found: RangeFix[] = [];
+  if (now === null) return found;
   for (const name of vary.filter((each) => knobApplies(model.engine, each))) {
-    let worst = now;
-    let best: RangeFix | null = null;
-    for (let round = 0; round < MOST_ROUNDS && worst; round++) {
-      const matched = yield* match(model, { speed: worst.speed, throttle }, target, [name]);
-      if (!matched.ok) break;
-      const [fix] = matched.value.fixes;
-      if (!fix!.reached) {
-        const { before } = matched.value;
-        const least = { speed: worst.speed, figure: fix!.figures.figure };
-        best ??= {
-          fix: fix!,
-          solvedAt: worst.speed,
-          before,
-          everywhere: false,
-          least,
-          unsolved: [],
-          cost: null,
-        };
-        break;
-      }
-      const built = fixedModel(model, fix!);
-      if (!built.ok) break;
-      const { least, unsolved, highest } = yield* figuresAt(built.value, speeds, throttle, target);
-      if (!least || !highest) break;
-      const everywhere = unsolved.length === 0 && least.figure >= target.value;
-      if (!best || least.figure > best.least.figure) {
-        const limits = limitsPassed(model.engine.blower, highest.point);
-        best = {
-          fix: { ...fix!, beyond: [...new Set([...fix!.beyond, ...limits])] },
-          solvedAt: worst.speed,
-          before: matched.value.before,
-          everywhere,
-          least,
-          unsolved,
-          cost: yield* costAt(model, target, { speed: highest.point.speed, throttle }, highest.point),
-        };
-      }
-      if (everywhere || least.speed === worst.speed) break;
-      worst = least;
-    }
-    if (best) found.push(best);
+    const one = yield* rangeFix(model, speeds, throttle, target, name, now);
+    if (one) found.push(one);
   }
   return found;
+}
+
+/** A fix as solved at one speed, figures there before it, and the model with it. */
+interface Solved {
+  readonly fix: Fix;
+  readonly at: number;
+  readonly before: FixFigures;
+  readonly model: Model;
+}
+
+/** One knob; null where nothing can be said of it. */
+function* rangeFix(
+  model: Model,
+  speeds: readonly number[],
+  throttle: number,
+  target: Target,
+  name: KnobName,
+  worst: Least,
+): Study<RangeFix | null> {
+  const top = speeds.at(-1)!;
+  let best: RangeFix | null = null;
+  let untried: Solved | null = null;
+  let { speed } = worst;
+  for (let round = 1; round <= MOST_ROUNDS; round++) {
+    const matched = yield* match(model, { speed, throttle }, target, [name]);
+    if (!matched.ok) break;
+    const { before } = matched.value;
+    const fix = matched.value.fixes[0]!;
+    if (!fix.reached) {
+      if (best || untried) break;
+      const least = { speed, figure: fix.figures.figure };
+      return { fix, solvedAt: speed, before, everywhere: false, least, unsolved: [], cost: null };
+    }
+    const built = fixedModel(model, fix);
+    if (!built.ok) break;
+    untried = { fix, at: speed, before, model: built.value };
+    if (speed !== top && round < MOST_ROUNDS) {
+      // What is solved for a slow speed falls short at the top more often than not: look there before looking everywhere.
+      const there = yield* doing('at the top', solve(built.value, { speed: top, throttle }, CHECK));
+      if (there.result.converged && figureOf(target.figure, there.result) < target.value) {
+        speed = top;
+        continue;
+      }
+    }
+    const tried: RangeFix | null = yield* everySpeed(model, speeds, throttle, target, untried);
+    untried = null;
+    if (!tried) break;
+    if (!best || tried.least.figure > best.least.figure) best = tried;
+    if (tried.everywhere || tried.least.speed === speed) break;
+    ({ speed } = tried.least);
+  }
+  const last = untried && (yield* everySpeed(model, speeds, throttle, target, untried));
+  return last && (!best || last.least.figure > best.least.figure) ? last : best;
+}
+
+/** What a fix does at every speed; null where none has an answer. */
+function* everySpeed(
+  model: Model,
+  speeds: readonly number[],
+  throttle: number,
+  target: Target,
+  { fix, at, before, model: fixed }: Solved,
+): Study<RangeFix | null> {
+  const { least, unsolved, highest } = yield* figuresAt(fixed, speeds, throttle, target);
+  if (!least || !highest) return null;
+  const limits = limitsPassed(model.engine.blower, highest.point);
+  return {
+    fix: { ...fix, beyond: [...new Set([...fix.beyond, ...limits])] },
+    solvedAt: at,
+    before,
+    everywhere: unsolved.length === 0 && least.figure >= target.value,
+    least,
+    unsolved,
+    cost: yield* costAt(model, target, { speed: highest.point.speed, throttle }, highest.point),
+  };
 }
 
 /** Where a figure is least among speeds [rad/s]. */
@@ -128,7 +168,7 @@ function* figuresAt(
   let near: SolvedStart | null = null;
   for (const speed of [...speeds].reverse()) {
     const point = { speed, throttle };
-    const solution: Solution = yield* doing('every speed', solve(model, point, { start: near }));
+    const solution: Solution = yield* doing('every speed', solve(model, point, { ...CHECK, start: near }));
     near = solution.next;
     if (!solution.result.converged) {
       unsolved.push(speed);
