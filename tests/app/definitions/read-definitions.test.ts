@@ -10,7 +10,7 @@ describe('readDefinitions', () => {
     const found = definitions.get('deliveryRatio')!;
     expect(found.name).toBe('delivery ratio δ');
     expect(found.formula).toContain('(ρ_a V_s)');
-    expect(found.symbols.map(({ symbol }) => symbol)).toEqual(['V_s', 'ρ_a']);
+    expect(found.symbols.map(({ symbol }) => symbol)).toEqual(['V_s', 'air', 'ρ_a']);
     expect(found.per).toBe('cylinder, engine');
     expect(found.source).toContain('SAE J604');
     expect(document).toContain(found.formula);
