@@ -1,6 +1,7 @@
 import { cycloidDisplacement, cycloidRipple } from '../sim/blower/cycloid-rotors.ts';
 import { clearancePaths, clearanceTotal } from '../sim/blower/rotors/clearances.ts';
 import { displacedRipple, displacedVolume } from '../sim/blower/rotors/displaced.ts';
+import { cycloidTipRadius, roundEdgeLand } from '../sim/blower/slip/thin-gap.ts';
 import { usualPitchRadius } from '../sim/blower/rotors/profile.ts';
 import { sectionFault } from '../sim/blower/rotors/section-fault.ts';
 import type { RotorSection } from '../sim/blower/rotors/profile.ts';
@@ -17,6 +18,7 @@ import type {
   Row,
   RowCylinder,
   Scavenging,
+  SlipByPath,
   Throat,
   WallPatch,
 } from '../sim/engine.ts';
@@ -318,7 +320,11 @@ function blower({ blower: si, cylinder: { bore } }: Si): Blower {
     clearanceDischarge: si.clearanceDischarge,
     tipDiameter,
     mechanicalEfficiency: si.mechanicalEfficiency,
+    slip: !wheel && si.slip.law === 'by path' ? slipByPath(si) : null,
+    carriedBackShare: wheel ? 0 : si.carriedBackShare,
     dragTorque: si.drag,
+    dragWithSpeed: si.dragWithSpeed,
+    dragWithSquare: si.dragWithSquare,
     casingHeatShare: si.casingHeatShare,
     maxTipSpeed: si.maxTipSpeed ?? MAX_TIP_SPEED[wheel ? 'impeller' : si.helix > 0 ? 'twisted' : 'straight'],
     gearPitchDiameter: si.gearPitch ?? ((si.gears[0]?.driver ?? 0) * bore) / 32,
@@ -327,8 +333,7 @@ function blower({ blower: si, cylinder: { bore } }: Si): Blower {
     rotors: {
       profile: si.profile,
       length: rotorLength,
-      centreDistance:
-        si.centreDistance ?? 2 * usualPitchRadius(si.profile, (tipDiameter + si.meshGap) / 2, lobes),
+      centreDistance: centreDistance(si),
       gaps,
       bore: si.rotorBore,
       material: si.rotorMaterial,
@@ -336,6 +341,23 @@ function blower({ blower: si, cylinder: { bore } }: Si): Blower {
     },
   };
 }
+
+function slipByPath(si: Si['blower']): SlipByPath {
+  const { slip, tipDiameter, lobes } = si;
+  const centre = centreDistance(si);
+  return {
+    lands: {
+      tip: slip.tipLand ?? roundEdgeLand(cycloidTipRadius(tipDiameter / 2, lobes), si.tipGap),
+      mesh: slip.meshLand ?? roundEdgeLand(centre / 2, si.meshGap),
+      end: slip.endLand ?? centre / 2,
+    },
+    filmShare: slip.filmShare,
+    closeWithHeat: slip.closeWithHeat,
+  };
+}
+
+const centreDistance = (si: Si['blower']): number =>
+  si.centreDistance ?? 2 * usualPitchRadius(si.profile, (si.tipDiameter + si.meshGap) / 2, si.lobes);
 
 /** What a turn of a wheel carries at best flow: V = phi U D^2 with U = pi D n. */
 const bestVolume = ({ tipDiameter, impeller: { bestFlow } }: Si['blower']): number =>

@@ -206,12 +206,18 @@ export interface Blower {
   /** Clearance area of one blower, discharge side to inlet side [m^2]. */
   readonly clearanceArea: number;
   readonly clearanceDischarge: number;
+  /** How gas slips back through the gaps; null: all of `clearanceArea` as one orifice. */
+  readonly slip: SlipByPath | null;
+  /** Gas that the mesh takes back from the plenum, share of the displacement [-]. */
+  readonly carriedBackShare: number;
   /** Of rotor or impeller, for tip speed [m]. */
   readonly tipDiameter: number;
   /** Of bearings and timing gears on the fluid work [-]. */
   readonly mechanicalEfficiency: number;
-  /** Constant drag torque at each rotor-pair shaft [N m]. */
+  /** Drag torque at each rotor-pair shaft: constant, and at the speed limit what goes with speed and with its square [N m]. */
   readonly dragTorque: number;
+  readonly dragWithSpeed: number;
+  readonly dragWithSquare: number;
   /** Share of the fluid work that the casing gives away [-]. */
   readonly casingHeatShare: number;
   readonly maxTipSpeed: number;
@@ -221,6 +227,16 @@ export interface Blower {
   /** Rotor speed limit [rad/s]. */
   readonly maxSpeed: number;
   readonly rotors: Rotors;
+}
+
+/** Slip by path through the gaps of `rotors`; see cycle/flows/path-slip.ts. */
+export interface SlipByPath {
+  /** Length of the thin part of each gap along the flow [m]. */
+  readonly lands: { readonly tip: number; readonly mesh: number; readonly end: number };
+  /** Share of each gap that oil or liquid fuel fills [-]. */
+  readonly filmShare: number;
+  /** Whether the gaps are those at 20 degrees Celsius and close as the blower warms. */
+  readonly closeWithHeat: boolean;
 }
 
 /** The wheel of a centrifugal blower and what is known of its map; see blower/centrifugal/speed-line.ts. */

@@ -73,6 +73,12 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
       return engine.blower.impeller?.exitWidth ?? null;
     case 'blower.impeller.throatArea_mm2':
       return engine.blower.impeller?.throatArea ?? null;
+    case 'blower.slip.tipLand_mm':
+      return engine.blower.slip?.lands.tip ?? null;
+    case 'blower.slip.meshLand_mm':
+      return engine.blower.slip?.lands.mesh ?? null;
+    case 'blower.slip.endLand_mm':
+      return engine.blower.slip?.lands.end ?? null;
     case 'blower.centreDistance_mm':
       return engine.blower.rotors.centreDistance;
     case 'blower.ripple':

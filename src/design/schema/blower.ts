@@ -2,7 +2,10 @@ import * as v from 'valibot';
 import { ROTOR_MATERIALS } from '../../sim/blower/rotors/materials.ts';
 import type { RotorMaterial } from '../../sim/blower/rotors/materials.ts';
 import { ROTOR_PROFILES } from '../../sim/blower/rotors/profile.ts';
+import { KINDS, displacing, of } from './blower-kinds.ts';
 import { choice, filled, group, integer, listOf, number, numberOrNone } from './builders.ts';
+import { impeller } from './impeller.ts';
+import { slip } from './slip.ts';
 
 const CHOICE = 'the builder’s choice';
 
@@ -33,11 +36,6 @@ const stage = group('Gear stage', 'One mesh, from the crank towards the rotors.'
 
 const materialNames = Object.keys(ROTOR_MATERIALS) as [RotorMaterial, ...RotorMaterial[]];
 
-const KINDS = ['roots', 'internal compression', 'centrifugal'] as const;
-/** Inputs that count for some kinds only. */
-const of = (...kinds: readonly (typeof KINDS)[number][]) => ({ only: { key: 'kind', is: kinds } });
-const displacing = of('roots', 'internal compression');
-
 const gap = (what: string, where: string) =>
   number(0.06, {
     ...displacing,
@@ -48,89 +46,6 @@ const gap = (what: string, where: string) =>
     plausible: [0.03, 0.2],
     source: 'typical, 0.0008 to 0.0015 of the rotor diameter cold',
   });
-
-const impeller = group(
-  'Impeller',
-  'The wheel of a centrifugal blower. Its tip diameter stands above; a measured map tells the rest better than these defaults.',
-  {
-    bestFlow: number(0.08, {
-      label: 'Flow coefficient at best efficiency',
-      help: 'Inlet volume flow over tip speed times the square of the tip diameter: says how much a wheel of this size carries.',
-      min: 0.01,
-      max: 0.2,
-      plausible: [0.05, 0.11],
-      source: 'typical, 0.07 to 0.09; Casey & Robinson, J. Turbomach. 135, 2013',
-    }),
-    efficiency: number(0.72, {
-      label: 'Best isentropic efficiency',
-      min: 0.2,
-      max: 0.9,
-      plausible: [0.6, 0.8],
-      source: 'typical of wheels of 50 to 100 mm; large ones reach 0.85',
-    }),
-    blades: integer(12, {
-      label: 'Blades at the exit',
-      min: 4,
-      max: 40,
-      plausible: [8, 24],
-      source: CHOICE,
-    }),
-    backsweep_deg: number(30, {
-      label: 'Backsweep of the blades',
-      help: 'At the exit, back from radial. It widens the range between surge and choking, and takes a faster wheel.',
-      min: 0,
-      max: 65,
-      plausible: [0, 50],
-      source: CHOICE,
-    }),
-    exitWidth_mm: numberOrNone({
-      detail: true,
-      label: 'Width of the passages at the exit',
-      min: 0.5,
-      max: 60,
-      plausible: [2, 15],
-      otherwise: '0.08 of the tip diameter',
-      source: 'typical',
-    }),
-    throatArea_mm2: numberOrNone({
-      detail: true,
-      label: 'Throat area of the inducer',
-      help: 'Between the blades where they are nearest to each other; sets the flow at which it chokes.',
-      min: 5,
-      max: 60000,
-      plausible: [200, 4000],
-      otherwise: '0.17 of the square of the tip diameter',
-      source: 'typical: an eye of 0.6 of the tip diameter with six tenths of it open between hub and blades',
-    }),
-    efficiencyAtHalf: number(0.9, {
-      detail: true,
-      label: 'Efficiency at half the best flow, over the best',
-      help: 'With the backsweep it decides where the blower surges.',
-      min: 0.5,
-      max: 0.98,
-      plausible: [0.8, 0.95],
-      source: 'typical',
-    }),
-    flowWithoutHead: number(1.6, {
-      detail: true,
-      label: 'Flow at which it makes no pressure, over the best flow',
-      min: 1.1,
-      max: 3,
-      plausible: [1.3, 2],
-      source: 'typical',
-    }),
-    workFactor: number(1.03, {
-      detail: true,
-      label: 'Work over that of the blades alone',
-      help: 'Friction of the disc and gas that goes round again.',
-      min: 1,
-      max: 1.3,
-      plausible: [1.01, 1.08],
-      source: 'typical, 1.02 to 1.06',
-    }),
-  },
-  of('centrifugal'),
-);
 
 export const blower = group('Blower and drive', 'Blowers, alike, side by side, geared to the crank.', {
   kind: choice(KINDS, 'roots', {
@@ -318,6 +233,17 @@ export const blower = group('Blower and drive', 'Blowers, alike, side by side, g
     plausible: [0.6, 0.9],
     source: 'typical',
   }),
+  slip: filled(slip),
+  carriedBackShare: number(0, {
+    ...displacing,
+    detail: true,
+    label: 'Carried back in the mesh',
+    help: 'Gas of the plenum that the rotors take back to the inlet, over the displacement; the gap of the mesh alone takes some percent.',
+    min: 0,
+    max: 0.5,
+    plausible: [0, 0.06],
+    source: 'geometry of the mesh; the report on the rotors gives what its gap takes',
+  }),
   mechanicalEfficiency: number(0.9, {
     detail: true,
     label: 'Mechanical efficiency of the blower',
@@ -330,6 +256,24 @@ export const blower = group('Blower and drive', 'Blowers, alike, side by side, g
   drag_N_m: number(0.02, {
     detail: true,
     label: 'Drag torque of one blower at its shaft',
+    min: 0,
+    max: 20,
+    plausible: [0, 0.5],
+    source: 'typical',
+  }),
+  dragWithSpeed_N_m: number(0, {
+    detail: true,
+    label: 'Drag that grows with speed, at the speed limit',
+    help: 'Of one blower at its shaft: oil in bearings and timing gears.',
+    min: 0,
+    max: 20,
+    plausible: [0, 0.5],
+    source: 'typical',
+  }),
+  dragWithSquare_N_m: number(0, {
+    detail: true,
+    label: 'Drag that grows with the square of speed, at the speed limit',
+    help: 'Of one blower at its shaft: churned oil and windage.',
     min: 0,
     max: 20,
     plausible: [0, 0.5],

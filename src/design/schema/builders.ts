@@ -107,7 +107,11 @@ export const yesNo = (value: boolean, spec: FieldSpec) =>
       v.boolean(),
       v.title(spec.label),
       v.description(spec.help ?? spec.label),
-      v.metadata({ source: spec.source, ...(spec.detail && { detail: spec.detail }) }),
+      v.metadata({
+        source: spec.source,
+        ...(spec.detail && { detail: spec.detail }),
+        ...(spec.only && { only: spec.only }),
+      }),
     ),
     value,
   );

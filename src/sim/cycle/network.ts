@@ -35,6 +35,8 @@ export interface Network {
     readonly throttle: number;
     readonly blower: number;
     readonly slip: number;
+    /** Gas that the mesh takes back; -1 where none is reckoned. */
+    readonly carriedBack: number;
     /** -1 without a valve. */
     readonly relief: number;
     readonly entries: readonly number[];
@@ -83,6 +85,7 @@ export function buildNetwork(engine: Engine): Network {
       throttle: edge('throttle', ambient, box),
       blower: edge('blower', box, plenum),
       slip: edge('blower clearance', plenum, box),
+      carriedBack: engine.blower.carriedBackShare > 0 ? edge('carried back in the mesh', plenum, box) : -1,
       relief: engine.plenum.relief ? edge('relief valve', plenum, ambient) : -1,
       entries: seats.map(({ name }, i) => edge(`passage entry ${name}`, plenum, passages[i])),
       transfers: seats.map(({ name }, i) => edge(`transfer windows ${name}`, passages[i], cylinders[i])),

@@ -1,4 +1,5 @@
 import { wheelPoint } from '../blower/centrifugal/wheel-point.ts';
+import { dragTorque } from '../blower/drag.ts';
 import { leastWorkPerVolume, workPerVolume } from '../blower/internal-compression.ts';
 import type { CycleSystem } from '../cycle/system.ts';
 import { timeMean } from '../numerics/time-mean.ts';
@@ -19,11 +20,14 @@ export function blowerFigures(
   const { ratio, efficiency } = model.drive;
   const period = (turns * TURN) / omega;
   const displaced = totals.massThrough(through.blower);
-  const back = totals.massThrough(through.slip);
+  // What the mesh takes back went forward beside what is displaced: only how much denser it has become is lost.
+  const taken = through.carriedBack < 0 ? 0 : totals.massThrough(through.carriedBack);
+  const back = totals.massThrough(through.slip) + taken;
+  const net = displaced / (1 + blower.carriedBackShare);
   const work = totals.record(system.blower, 0);
   const heat = totals.record(system.blower, 1);
   const rotorSpeed = omega * ratio;
-  const drag = blower.count * blower.dragTorque * rotorSpeed;
+  const drag = dragTorque(blower, rotorSpeed) * rotorSpeed;
   const fluidPower = work / period;
   const massFlow = (displaced - back) / period;
   const inlet = {
@@ -41,7 +45,7 @@ export function blowerFigures(
     rotorSpeed,
     tipSpeed: 0.5 * blower.tipDiameter * rotorSpeed,
     massFlow,
-    slipFraction: displaced > 0 ? back / displaced : 0,
+    slipFraction: net > 0 ? (back - blower.carriedBackShare * net) / net : 0,
     shaftPower:
       (Math.max(fluidPower, 0) / blower.mechanicalEfficiency + Math.min(fluidPower, 0) + drag) / efficiency,
     fluidPower,

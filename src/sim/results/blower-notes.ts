@@ -1,4 +1,6 @@
-import type { Blower } from '../engine.ts';
+import { LEAST_OPEN, warmGaps } from '../blower/slip/warm-gap.ts';
+import { DRAWING_TEMPERATURE } from '../blower/rotors/heat-growth.ts';
+import type { Engine } from '../engine.ts';
 import { rpm } from '../units.ts';
 import type { BlowerFigures, Note } from './point-result.ts';
 
@@ -7,10 +9,17 @@ const NEAR_CHOKE = 0.95;
 /** Power lost to a built-in ratio that does not fit, over the fluid power, from which it is worth a word [-]. */
 const WORTH_A_WORD = 0.1;
 
+/** Open share of a gap at which it counts as closed [-]. */
+const NEARLY_CLOSED = 0.1;
+
 const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
 
-/** Cautions of the blower's kind: limits passed, surge, choking, compression that does not fit. */
-export function blowerNotes(blower: Blower, figures: BlowerFigures): Note[] {
+/**
+ * Cautions of the blower's kind: limits passed, surge, choking, compression that does not fit, gaps that close.
+ *
+ * @param plenum - mean temperature of its gas [K]
+ */
+export function blowerNotes({ blower, ambient }: Engine, figures: BlowerFigures, plenum: number): Note[] {
   const notes: Note[] = [];
   const caution = (text: string) => notes.push({ kind: 'caution', text });
   const { tipSpeed, rotorSpeed, wheel, builtIn, fluidPower } = figures;
@@ -43,6 +52,20 @@ export function blowerNotes(blower: Blower, figures: BlowerFigures): Note[] {
       `The blower compresses ${over ? 'more' : 'less'} than is needed: to ${builtIn.pressureRatio.toFixed(2)} times the inlet's pressure where ${builtIn.neededRatio.toFixed(2)} are wanted. ` +
         `${over ? 'Over' : 'Under'}-compression takes ${percent(builtIn.mismatchPower / fluidPower)} of the work on the gas.`,
     );
+  }
+  const { slip } = blower;
+  if (slip?.closeWithHeat) {
+    const gaps = warmGaps(blower, slip.filmShare, true, ambient.temperature);
+    const closed = (['tip', 'mesh', 'end'] as const).filter((key) => {
+      const { cold, lost, perKelvin } = gaps[key];
+      return cold - lost - perKelvin * (plenum - DRAWING_TEMPERATURE) < NEARLY_CLOSED * cold;
+    });
+    if (closed.length > 0) {
+      const names = closed.map((key) => ({ tip: 'the tips', mesh: 'the mesh', end: 'the ends' })[key]);
+      caution(
+        `Heat closes the gap at ${names.join(' and ')}: rotors and casing would touch. The model leaves ${percent(LEAST_OPEN)} of it open.`,
+      );
+    }
   }
   return notes;
 }

@@ -16,7 +16,7 @@ const LITTLE = 0.05;
  * @param liquidAtSpark - share of the fuel that is still liquid then, worst cylinder [-]
  */
 export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liquidAtSpark: number): Note[] {
-  const { blower, combustion } = model.engine;
+  const { combustion } = model.engine;
   const notes: Note[] = [];
   const note = (kind: Note['kind'], text: string) => notes.push({ kind, text });
   if (model.drive.phaseAveraged) {
@@ -46,7 +46,8 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
       `In ${late} of ${result.cylinders.length} cylinders injection goes on after the spark: what comes then does not burn.`,
     );
   }
-  notes.push(...blowerNotes(blower, result.blower), ...knockNotes(model, result));
+  notes.push(...blowerNotes(model.engine, result.blower, result.plenum.meanTemperature));
+  notes.push(...knockNotes(model, result));
   notes.push(...hotWalls(model, result));
   const hottest = Math.max(...result.cylinders.map((c) => c.peakTemperature));
   // Source: share of dissociation in equilibrium products near stoichiometric; see products.ts and docs/model.md.

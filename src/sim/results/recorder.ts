@@ -1,3 +1,4 @@
+import { dragTorque } from '../blower/drag.ts';
 import type { CycleSystem } from '../cycle/system.ts';
 import type { CylinderTrace, GasTrace, Traces } from './point-result.ts';
 
@@ -13,7 +14,7 @@ interface NodeColumns {
  * Takes down what a period looks like at every point of its mesh, for drawing and for peaks.
  *
  *   gas torque    = sum over cylinders, and the crankcase if it takes part, of (p - p_ambient) dV/dtheta
- *   blower torque = (fluid torque / eta_mech + count * drag * ratio) / eta_gears        both at the crank [N m]
+ *   blower torque = (fluid torque / eta_mech + drag * ratio) / eta_gears        both at the crank [N m]
  *
  *   gas work      = sum over cylinders of integral (p - p_ambient) dV      since the period began, by the step's own rule [J]
  *   blower work   = integral of the fluid work, gears and losses apart
@@ -99,12 +100,14 @@ export class Recorder {
       torque += (gas.pressure[node] - ambient.pressure) * (gas.volumeRate[node] / system.omega);
     }
     this.blowerFlow[i] = edges.massFlow[through.blower];
-    this.slipFlow[i] = edges.massFlow[through.slip];
+    this.slipFlow[i] =
+      edges.massFlow[through.slip] + (through.carriedBack < 0 ? 0 : edges.massFlow[through.carriedBack]);
     this.gasTorque[i] = torque;
     this.gasWork[i] = work;
     this.blowerWork[i] = y[system.blower.recordAt];
     const rotorTorque =
-      system.blower.fluidTorque / blower.mechanicalEfficiency + blower.count * blower.dragTorque * ratio;
+      system.blower.fluidTorque / blower.mechanicalEfficiency +
+      dragTorque(blower, system.omega * ratio) * ratio;
     this.blowerTorque[i] = rotorTorque / efficiency;
   };
 

@@ -16,11 +16,14 @@ export function blowerOf(parts: Parts): BlowerFlow {
 function displacement({ model, instant, gas, edges }: Parts): DisplacementBlower {
   const { drive, network } = model;
   const { blower } = model.engine;
+  const displacementPerRadian = (blower.count * blower.displacement * drive.ratio) / TURN;
   const together = ripplesTogether(blower);
   return new DisplacementBlower(
     network.through.blower,
+    network.through.carriedBack,
     {
-      displacementPerRadian: (blower.count * blower.displacement * drive.ratio) / TURN,
+      displacementPerRadian,
+      carriedBackPerRadian: blower.carriedBackShare * displacementPerRadian,
       lobes: blower.lobes,
       ratio: drive.ratio,
       rippleDepth: drive.phaseAveraged

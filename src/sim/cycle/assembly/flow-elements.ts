@@ -20,15 +20,10 @@ import type { Model } from '../model.ts';
 import type { OperatingPoint } from '../operating-point.ts';
 import type { Pistons } from '../pistons.ts';
 import { blowerOf } from './blower-of.ts';
+import { SLIP_SMOOTHING, pathSlipOf } from './slip-of.ts';
 import type { DesignFlows } from './design-flows.ts';
 import { blowByOf, breatherOf } from './crankcase.ts';
 import { intakeSeries } from './intake-series.ts';
-
-/**
- * Smoothing of the clearance flow, which is there for no flow at all [Pa]: far below the pressure rise of the slowest crank,
- * some 50 Pa, so that slip at cranking speed is not hidden.
- */
-const SLIP_SMOOTHING = 2;
 
 /** What elements and sources of one operating point share. */
 export interface Parts {
@@ -56,6 +51,8 @@ export function flowElements(parts: Parts): {
   const blowBy = blowByOf(parts);
   if (blowBy) elements.push(blowBy);
   if (crankcase) elements.push(breatherOf(parts, crankcase));
+  const { slip } = model.engine.blower;
+  if (slip) elements.push(pathSlipOf(parts, slip));
   const { relief } = model.engine.plenum;
   if (relief) {
     const area = relief.dischargeCoefficient * relief.area;
@@ -103,7 +100,7 @@ function orificesOf({ model, gas, edges, design }: Parts): Orifices {
     edges.turning[edge] = design.turning(smoothing);
     return { edge, forward: cd.forward * area, backward: cd.backward * area, smoothing };
   };
-  const slip = blower.clearanceDischarge * blower.count * blower.clearanceArea;
+  const slip = blower.slip ? 0 : blower.clearanceDischarge * blower.count * blower.clearanceArea;
   const openings = [
     { edge: through.slip, forward: slip, backward: slip, smoothing: SLIP_SMOOTHING },
     ...through.entries.map((edge) =>

@@ -4,4 +4,7 @@ import type { FlowElement, Source } from '../instant.ts';
 export interface BlowerFlow extends FlowElement, Source {
   /** Fluid torque that the blowers ask of the crank at the present instant, gears apart [N m]. */
   readonly fluidTorque: number;
+  /** Work that the gas of the plenum, and that of the inlet box, takes up, less the casing's share [W]. */
+  readonly powerIntoPlenum: number;
+  readonly powerIntoBox: number;
 }

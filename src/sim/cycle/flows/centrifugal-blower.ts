@@ -53,6 +53,14 @@ export class CentrifugalBlower implements BlowerFlow {
     return (this.intoPlenum + this.intoBox) / this.instant.omega;
   }
 
+  get powerIntoPlenum(): number {
+    return (1 - this.drive.casingHeatShare) * this.intoPlenum;
+  }
+
+  get powerIntoBox(): number {
+    return (1 - this.drive.casingHeatShare) * this.intoBox;
+  }
+
   setFlows(): void {
     const { gas, edges, edge, line, drive } = this;
     const from = edges.from[edge];

@@ -39,7 +39,7 @@ export function lift(engine: Engine, obstacle: Obstacle): Engine {
   const { windows, passages, intake } = engine;
   switch (obstacle) {
     case 'slip':
-      return { ...engine, blower: { ...engine.blower, clearanceArea: 0 } };
+      return { ...engine, blower: { ...engine.blower, clearanceArea: 0, slip: null, carriedBackShare: 0 } };
     case 'throttle': {
       const { throttle } = intake;
       const open = { ...throttle, dischargeCoefficient: 2 * throttle.dischargeCoefficient };

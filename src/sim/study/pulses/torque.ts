@@ -1,3 +1,4 @@
+import { dragTorque } from '../../blower/drag.ts';
 import type { Model } from '../../cycle/model.ts';
 import { highestPoint } from '../../numerics/highest-point.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
@@ -63,7 +64,7 @@ export function torqueOverTurn(
   const { angle } = traces;
   const { blower } = engine;
   const square = speed * speed;
-  const drag = blower.count * blower.dragTorque * drive.ratio;
+  const drag = dragTorque(blower, speed * drive.ratio) * drive.ratio;
   const loss = point.blower.fluidPower < 0 ? 1 : 1 / blower.mechanicalEfficiency;
   const friction = (point.engine.fmep * point.engine.sweptVolume) / TURN;
 

@@ -94,7 +94,7 @@ export class BlowerSide {
     return {
       throttle: massFlow[through.throttle]!,
       blower: massFlow[through.blower]!,
-      slip: massFlow[through.slip]!,
+      slip: massFlow[through.slip]! + (through.carriedBack < 0 ? 0 : massFlow[through.carriedBack]!),
       relief: through.relief < 0 ? 0 : massFlow[through.relief]!,
     };
   }
@@ -117,17 +117,19 @@ export class BlowerSide {
       return { conductance, heat };
     };
     const [boxWall, plenumWall] = [wall(at.box), wall(at.plenum)];
-    const back = slip === 0 ? 0 : slip * carried(through.slip);
-    const box = throttle * carried(through.throttle) + back - blower * gas.enthalpy[at.box]! + boxWall.heat;
-    const work = system.blower.fluidTorque * system.omega;
+    const enthalpyThrough = (edge: number) =>
+      edge < 0 || edges.massFlow[edge] === 0 ? 0 : edges.massFlow[edge]! * carried(edge);
+    const back = enthalpyThrough(through.slip) + enthalpyThrough(through.carriedBack);
+    const box =
+      throttle * carried(through.throttle) +
+      back -
+      blower * gas.enthalpy[at.box]! +
+      system.blower.powerIntoBox +
+      boxWall.heat;
     // What does not go back leaves, by the relief valve or to the cylinders, with the plenum's enthalpy.
     const leaving = (blower - slip) * gas.enthalpy[at.plenum]!;
     const plenum =
-      blower * gas.enthalpy[at.box]! +
-      work * (1 - system.model.engine.blower.casingHeatShare) +
-      plenumWall.heat -
-      back -
-      leaving;
+      blower * gas.enthalpy[at.box]! + system.blower.powerIntoPlenum + plenumWall.heat - back - leaving;
     const through1 = Math.max(blower, Math.abs(slip), 1e-9);
     return {
       box: box / (through1 * cp(at.box) + boxWall.conductance),

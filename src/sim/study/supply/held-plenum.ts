@@ -24,15 +24,19 @@ export function withHeldPlenum(model: Model): Model {
         impeller: null,
         displacement: 0,
         clearanceArea: 0,
+        slip: null,
+        carriedBackShare: 0,
         rippleDepth: 0,
         dragTorque: 0,
+        dragWithSpeed: 0,
+        dragWithSquare: 0,
       },
       plenum: { ...engine.plenum, relief: null, wall: { ...engine.plenum.wall, area: 0 } },
       // The pistons do no net work on a plenum of constant pressure.
       crankcase: engine.crankcase?.isPlenum ? null : engine.crankcase,
       intake: { ...engine.intake, boxWall: { ...engine.intake.boxWall, area: 0 } },
     },
-    network: { ...network, through: { ...network.through, relief: -1 } },
+    network: { ...network, through: { ...network.through, relief: -1, carriedBack: -1 } },
     drive: { ...model.drive, truePeriod: 1, turns: 1, phaseAveraged: true },
   };
 }
