@@ -22,6 +22,16 @@ import type { Snap } from '../sim/study/checks/snapped-throttle.ts';
 import { snappedThrottle } from '../sim/study/checks/snapped-throttle.ts';
 import type { Starting } from '../sim/study/starting/starting.ts';
 import { starting } from '../sim/study/starting/starting.ts';
+import type { Aims } from '../sim/study/even/aims.ts';
+import { alternatives } from '../sim/study/even/alternatives.ts';
+import type { Alternatives } from '../sim/study/even/alternatives.ts';
+import { evenOut } from '../sim/study/even/even-out.ts';
+import type { EvenedOut } from '../sim/study/even/even-out.ts';
+import { evenness } from '../sim/study/even/evenness.ts';
+import type { Evenness } from '../sim/study/even/evenness.ts';
+import type { AllowedMeans } from '../sim/study/even/means.ts';
+import { reach } from '../sim/study/even/reach.ts';
+import type { Reach } from '../sim/study/even/reach.ts';
 import type { Least } from '../sim/study/match/match-range.ts';
 
 interface Questions {
@@ -55,6 +65,21 @@ interface Questions {
   snap: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Snap };
   /** Cranked from rest until it catches. */
   start: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Starting };
+  /** How unequal the cylinders are, and why. */
+  evenness: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Evenness };
+  /** A shop list that evens them out. */
+  evenOut: {
+    readonly asked: {
+      readonly point: OperatingPoint;
+      readonly aims: Aims;
+      readonly means: readonly AllowedMeans[];
+    };
+    readonly answer: EvenedOut;
+  };
+  /** Whose exhaust reaches whom. */
+  reach: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Reach };
+  /** Ways to put the engine together. */
+  alternatives: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Alternatives };
 }
 
 export type StudyKind = keyof Questions;
@@ -87,5 +112,13 @@ export function* answerStudy(model: Model, question: StudyQuestion): Study<Outco
       return yield* snappedThrottle(model, question.point);
     case 'start':
       return yield* starting(model, question.point);
+    case 'evenness':
+      return yield* evenness(model, question.point);
+    case 'evenOut':
+      return yield* evenOut(model, question.point, question.aims, question.means);
+    case 'reach':
+      return yield* reach(model, question.point);
+    case 'alternatives':
+      return success(yield* alternatives(model, question.point));
   }
 }

@@ -75,6 +75,14 @@ export function enterAll(
   );
 }
 
+/** Take a design that was made of this one: one step. What was typed stays where it still says the same. */
+export function turnInto(draft: Draft, made: Outcome<Design>): Outcome<Draft> {
+  if (!made.ok) return made;
+  const differs = (path: string): boolean =>
+    JSON.stringify(designValue(made.value, path)) !== JSON.stringify(designValue(draft.design, path));
+  return success(use({ ...draft, design: made.value, texts: without(draft.texts, differs), presetId: null }));
+}
+
 /** Use of what is held all that can be used. */
 function use(draft: Draft): Draft {
   const waiting = Object.entries(draft.held);

@@ -4,7 +4,7 @@ import type { SimClient } from '../../workers/sim-client.ts';
 import { SweepRun } from '../sweep-run.svelte.ts';
 import { StudyRun } from './study-run.svelte.ts';
 
-/** The studies of the page on air. They outlive the page, so that going away and back loses nothing. */
+/** The studies of all pages. They outlive a page, so that going away and back loses nothing. */
 export class Studies {
   readonly limit;
   readonly gains;
@@ -16,6 +16,10 @@ export class Studies {
   readonly feed;
   readonly start;
   readonly cranking;
+  readonly evenness;
+  readonly evenOut;
+  readonly reach;
+  readonly alternatives;
   readonly fixes: readonly { readonly vary: KnobName; readonly run: StudyRun<'fix'> }[];
 
   constructor(client: SimClient) {
@@ -28,6 +32,10 @@ export class Studies {
     this.feed = new StudyRun(client, 'feed');
     this.start = new StudyRun(client, 'start');
     this.cranking = new SweepRun(client);
+    this.evenness = new StudyRun(client, 'evenness');
+    this.evenOut = new StudyRun(client, 'evenOut');
+    this.reach = new StudyRun(client, 'reach');
+    this.alternatives = new StudyRun(client, 'alternatives');
     this.fixes = KNOBS.map((vary) => ({ vary, run: new StudyRun(client, 'fix') }));
   }
 
@@ -36,6 +44,7 @@ export class Studies {
     const { limit, gains, supply, family, rotors, snap, feed, start, cranking, fixes } = this;
     for (const run of [limit, gains, supply, ...family, rotors, snap, feed, start, cranking]) run.stop();
     for (const { run } of fixes) run.stop();
+    for (const run of [this.evenness, this.evenOut, this.reach, this.alternatives]) run.stop();
   }
 }
 

@@ -6,8 +6,8 @@ import { failure, success } from '../../../sim/outcome.ts';
 import type { Fault, Outcome } from '../../../sim/outcome.ts';
 import { AIMS, USUAL_AIMS } from '../../../sim/study/even/aims.ts';
 import type { AimName, Aims } from '../../../sim/study/even/aims.ts';
-import { MEASURES } from '../../../sim/study/even/alternatives.ts';
-import type { Measure } from '../../../sim/study/even/alternatives.ts';
+import { MEASURES } from '../../../sim/study/even/ranking.ts';
+import type { Measure } from '../../../sim/study/even/ranking.ts';
 import { MEANS, MEANS_BY_NAME, USUAL_MEANS, usualMeans } from '../../../sim/study/even/means.ts';
 import type { AllowedMeans, MeansName } from '../../../sim/study/even/means.ts';
 

@@ -1,8 +1,9 @@
 import { arranged, cylinderNames, shopChanges } from '../../../design/even-changes.ts';
 import type { Design } from '../../../design/schema/design.ts';
 import type { Engine } from '../../../sim/index.ts';
-import { outdone, rank } from '../../../sim/study/even/alternatives.ts';
-import type { Alternatives, Measure } from '../../../sim/study/even/alternatives.ts';
+import { outdone, rank } from '../../../sim/study/even/ranking.ts';
+import type { Alternatives } from '../../../sim/study/even/alternatives.ts';
+import type { Measure } from '../../../sim/study/even/ranking.ts';
 import type { EvenedOut } from '../../../sim/study/even/even-out.ts';
 import type { Evenness } from '../../../sim/study/even/evenness.ts';
 import { hottestOf } from '../../../sim/study/even/hottest.ts';

@@ -1,7 +1,8 @@
 import { cylinderNames } from '../../../design/even-changes.ts';
 import type { Design } from '../../../design/schema/design.ts';
-import { MEASURES, outdone, rank } from '../../../sim/study/even/alternatives.ts';
-import type { Alternatives, Measure } from '../../../sim/study/even/alternatives.ts';
+import { MEASURES, outdone, rank } from '../../../sim/study/even/ranking.ts';
+import type { Alternatives } from '../../../sim/study/even/alternatives.ts';
+import type { Measure } from '../../../sim/study/even/ranking.ts';
 import { MEASURE_NAMES, wayName } from '../../../sim/study/even/names.ts';
 import { tradeOffs } from '../../../sim/study/even/trade-offs.ts';
 import type { Reach } from '../../../sim/study/even/reach.ts';

@@ -1,5 +1,5 @@
 import type { AimName } from './aims.ts';
-import type { Measure } from './alternatives.ts';
+import type { Measure } from './ranking.ts';
 import type { Candidate } from './candidates.ts';
 import type { Cause } from './evenness.ts';
 import type { MeansName } from './means.ts';

@@ -1,5 +1,5 @@
-import { MEASURES, rank } from './alternatives.ts';
-import type { Alternative, Measure } from './alternatives.ts';
+import { MEASURES, rank } from './ranking.ts';
+import type { Alternative, Measure } from './ranking.ts';
 
 /** A way that is better than the one as built in something, and what it costs. */
 export interface TradeOff {
