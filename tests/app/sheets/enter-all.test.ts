@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { enter, enterAll, freshDraft } from '../../../src/app/sheets/draft.ts';
+import { enter, enterAll, freshDraft, turnInto } from '../../../src/app/sheets/draft.ts';
+import { setValues } from '../../../src/design/set-value.ts';
 import { preset } from '../../design/designs.ts';
 
 const draft = freshDraft(preset('lovage-7'), 'lovage-7');
@@ -31,5 +32,22 @@ describe('enterAll', () => {
     expect(changed.value.held).toEqual({ 'cylinder.bore_mm': 'wide' });
     expect(changed.value.texts['plenum.volume_cc']).toBeUndefined();
     expect(changed.value.design.plenum.volume_cc).toBe(1500);
+  });
+});
+
+describe('turnInto', () => {
+  it('takes a design made of this one, keeps what was typed where it still holds, and drops it where not', () => {
+    const typed = enter(enter(draft, 'plenum.volume_cc', '1.2 l'), 'crank.rows[0].throw_deg', '10 deg');
+    const made = setValues(typed.design, [{ path: 'crank.rows[0].throw_deg', text: '20' }]);
+    const turned = turnInto(typed, made);
+    if (!turned.ok) throw new Error('must be taken');
+    expect(turned.value.texts).toEqual({ 'plenum.volume_cc': '1.2 l' });
+    expect(turned.value.design.crank.rows[0]!.throw_deg).toBe(20);
+    expect(turned.value.presetId).toBeNull();
+  });
+
+  it('passes on what is wrong with a design that cannot be', () => {
+    const faults = [{ path: 'crank', message: 'no' }];
+    expect(turnInto(draft, { ok: false, faults })).toEqual({ ok: false, faults });
   });
 });

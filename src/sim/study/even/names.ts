@@ -62,6 +62,8 @@ export const MEASURE_NAMES: Readonly<Record<Measure, string>> = {
 const degrees = (angle: number): string =>
   `${Number(((angle * 180) / Math.PI).toFixed(1))}°`.replace('-', '−');
 
+const COUNTS: readonly (string | undefined)[] = [undefined, 'one', 'two', 'three', 'four', 'five', 'six'];
+
 /** A way to put the engine together, in words: what differs from the one as built. */
 export function wayName({ altered, grouping, arrangement }: Candidate): string {
   switch (altered) {
@@ -77,7 +79,7 @@ export function wayName({ altered, grouping, arrangement }: Candidate): string {
         .join('; ');
     case 'collectors': {
       const count = arrangement.collectors;
-      return count === 1 ? 'one collector for all' : `${count} collectors, ${grouping!}`;
+      return count === 1 ? 'one collector for all' : `${COUNTS[count] ?? count} collectors, ${grouping!}`;
     }
     case 'phase':
       return (
