@@ -101,6 +101,7 @@ export function toEngine(design: Design): Engine {
       volume: passages.volume,
       entryArea: passages.entryArea,
       entryDischarge: passages.entryDischarge,
+      length: passages.length ?? null,
       wall: wall(passages),
     },
     collectors: si.exhaust.collectors.map(collector),
@@ -424,6 +425,10 @@ function collector(si: Si['exhaust']['collectors'][number]): Collector {
     volume: si.volume,
     outletArea: circle(si.outlet),
     outletDischarge: si.outletDischarge,
+    pipe:
+      si.pipeLength === undefined
+        ? null
+        : { length: si.pipeLength, area: circle(si.pipeBore ?? si.outlet), friction: si.pipeFriction },
     wall: wall(si),
   };
 }

@@ -290,6 +290,8 @@ export interface Passages {
   /** Area where the passage leaves the plenum [m^2]. */
   readonly entryArea: number;
   readonly entryDischarge: DirectionalCoefficient;
+  /** Of the column of gas in one passage, whose inertia is then reckoned with; null: flow follows pressure at once [m]. */
+  readonly length: number | null;
   readonly wall: WallPatch;
 }
 
@@ -297,6 +299,8 @@ export interface Collector {
   readonly volume: number;
   readonly outletArea: number;
   readonly outletDischarge: DirectionalCoefficient;
+  /** Behind the outlet, with the inertia of its gas; friction is Darcy's factor [m], [m^2], [-]. Null for none. */
+  readonly pipe: { readonly length: number; readonly area: number; readonly friction: number } | null;
   readonly wall: WallPatch;
 }
 export type Collectors = readonly Collector[];

@@ -93,6 +93,10 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
       return engine.passages.wall.area;
     case 'plenum.inletBox.wall.area_cm2':
       return engine.intake.boxWall.area;
+    case 'exhaust.collectors[].pipeBore_mm': {
+      const area = engine.collectors[position]?.outletArea;
+      return area === undefined ? null : Math.sqrt((4 * area) / Math.PI);
+    }
     case 'exhaust.collectors[].wall.area_cm2':
       return engine.collectors[position]?.wall.area ?? null;
     case 'windows.scavenging.shortCircuitShare':

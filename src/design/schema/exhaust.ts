@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { group, listOf, number } from './builders.ts';
+import { group, listOf, number, numberOrNone } from './builders.ts';
 import { discharge, wall } from './shared.ts';
 
 const collector = group('Collector', 'Into which exhaust windows open, with its outlet to the air.', {
@@ -19,6 +19,32 @@ const collector = group('Collector', 'Into which exhaust windows open, with its 
     source: 'typical',
   }),
   outletDischarge: discharge('collector outlet', 0.75, 0.65),
+  pipeLength_mm: numberOrNone({
+    label: 'Length of the tail pipe',
+    help: 'Behind the outlet. Its gas then has inertia and friction; waves in it are not reckoned.',
+    min: 5,
+    max: 10000,
+    plausible: [50, 1500],
+    otherwise: 'no tail pipe: the outlet opens into the air',
+    source: 'the builder’s choice',
+  }),
+  pipeBore_mm: numberOrNone({
+    label: 'Bore of the tail pipe',
+    min: 2,
+    max: 400,
+    plausible: [15, 100],
+    otherwise: 'that of the outlet',
+    source: 'the builder’s choice',
+  }),
+  pipeFriction: number(0.03, {
+    detail: true,
+    label: 'Friction factor of the tail pipe',
+    help: 'Darcy’s: pressure loss over ρ w²/2 and length over bore.',
+    min: 0,
+    max: 0.2,
+    plausible: [0.02, 0.06],
+    source: 'typical of sooted steel tubes at Reynolds numbers of 10⁴ to 10⁵; Moody, Trans. ASME 66, 1944',
+  }),
   wall: wall('collector', { temperature_C: 350, diameter_mm: 45, enhancement: 2 }),
 });
 

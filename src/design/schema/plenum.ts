@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { filled, group, number } from './builders.ts';
+import { filled, group, number, numberOrNone } from './builders.ts';
 import { discharge, wall } from './shared.ts';
 
 const inletBox = group('Inlet box', 'The space between throttle and blower.', {
@@ -60,6 +60,16 @@ const passages = group('Transfer passages', 'One from the plenum to the transfer
     max: 50000,
     plausible: [150, 1500],
     source: 'typical, somewhat more than the transfer windows fully open',
+  }),
+  length_mm: numberOrNone({
+    detail: true,
+    label: 'Length of the column of gas in one passage',
+    help: 'Of the entry’s area, from plenum to windows. Given, its inertia is reckoned with: flow then lags behind pressure.',
+    min: 1,
+    max: 2000,
+    plausible: [20, 200],
+    otherwise: 'no inertia: flow follows pressure at once',
+    source: 'geometry; add about 0.8 of the bore for the gas that moves at both ends',
   }),
   entryDischarge: discharge('passage entry', 0.8, 0.7),
   wall: wall('passages', { temperature_C: 90, diameter_mm: 14, enhancement: 2 }),

@@ -1,5 +1,6 @@
 import { SparseLu } from '../numerics/sparse-lu.ts';
 import type { EdgeFlows } from './edge-flows.ts';
+import type { InertialPassages } from './flows/inertial-passages.ts';
 import type { GasStates } from './gas-states.ts';
 
 /**
@@ -18,6 +19,10 @@ import type { GasStates } from './gas-states.ts';
  * and q_t = q Adot / A.
  *
  *   dp/dm_k = (R_k T - kappa u_k) / V,   dp/dU = kappa / V,   kappa = gamma - 1
+ *
+ * The flow q of a passage with inertia is a state itself, q_t = a (p_from - p_to) - d q, and is eliminated the same way:
+ *
+ *   q' = (r_q + w a (dp_from - dp_to)) / (1 + w d)      so it is an edge of slopes +-w a / (1 + w d) that also carries w r_q / (1 + w d)
  *
  * Units: p [Pa], flows [kg/s], state [kg, J], w [s], V [m^3], u_k absolute [J/kg].
  * Valid: flows whose slopes are those of dissipative openings: falling in the pressure they run towards.
@@ -44,14 +49,25 @@ export class ImplicitPressures {
   private readonly active: Int32Array;
   private activeCount = 0;
   private readonly pressures: Float64Array;
+  private share = 0;
+  /** Of passages with inertia: d; 1 + w d; the slope w a / (1 + w d); r_q / (1 + w d) of the solution in hand. */
+  private readonly damping: Float64Array;
+  private readonly slowed: Float64Array;
+  private readonly inertialSlope: Float64Array;
+  private readonly inertialFlow: Float64Array;
   /** Where each edge's four matrix entries stand: (from, from), (from, to), (to, from), (to, to). */
   private readonly entries: Int32Array;
 
   constructor(
     private readonly gas: GasStates,
     private readonly edges: EdgeFlows,
+    private readonly inertia: InertialPassages | null = null,
   ) {
     const n = gas.dynamicCount;
+    this.damping = new Float64Array(inertia?.count ?? 0);
+    this.slowed = new Float64Array(inertia?.count ?? 0);
+    this.inertialSlope = new Float64Array(inertia?.count ?? 0);
+    this.inertialFlow = new Float64Array(inertia?.count ?? 0);
     const inside = (node: number) => node < n;
     const pairs: [number, number][] = [];
     for (let e = 0; e < edges.count; e++) {
@@ -101,6 +117,7 @@ export class ImplicitPressures {
       this.slopeFrom[e] = edges.slopeFrom[e];
       this.slopeTo[e] = edges.slopeTo[e];
       const at = e * gas.stride;
+      this.share = this.shareOfOther(e);
       this.mix(e, at);
       const source = edges.from[e];
       const sink = edges.to[e];
@@ -113,20 +130,41 @@ export class ImplicitPressures {
       if (source < gas.dynamicCount) this.pressureOfDrift[source] += this.answerFrom[e] * this.drifts[e];
       if (sink < gas.dynamicCount) this.pressureOfDrift[sink] += this.answerTo[e] * this.drifts[e];
     }
+    if (this.inertia !== null) this.freezeInertia(this.inertia);
+  }
+
+  private freezeInertia(inertia: InertialPassages): void {
+    const { gas, edges } = this;
+    for (let i = 0; i < inertia.count; i++) {
+      const e = inertia.through[i];
+      const at = e * gas.stride;
+      this.share = inertia.turning(i);
+      this.mix(e, at);
+      this.answerFrom[e] = -this.answer(edges.from[e], at);
+      this.answerTo[e] = this.answer(edges.to[e], at);
+      this.drifts[e] =
+        inertia.areaPerLength[i] * (pressureDrift(gas, edges.from[e]) - pressureDrift(gas, edges.to[e]));
+      this.damping[i] = inertia.damping[i];
+    }
   }
 
   /**
-   * Freezes what a change of the flow through an edge carries: where the flow is about to turn, half of each side's gas, or what a
-   * step does would jump as it turns.
+   * Share of the other side's gas in what a change of the flow through an edge carries: half where the flow is about to turn, or what
+   * a step does would jump as it turns.
    */
+  private shareOfOther(e: number): number {
+    const { gas, edges } = this;
+    const dp = gas.pressure[edges.from[e]] - gas.pressure[edges.to[e]];
+    const scale = edges.turning[e];
+    return scale > 0 ? 0.5 - (0.5 * Math.abs(dp)) / Math.sqrt(dp * dp + scale * scale) : 0;
+  }
+
+  /** Freezes what a change of the flow through an edge carries, with `share` of it from the other side. */
   private mix(e: number, at: number): void {
-    const { gas, edges, carried } = this;
-    const { from, to, turning, stride } = edges;
+    const { gas, edges, carried, share } = this;
+    const { from, to, massFlow, stride } = edges;
     const n = stride - 1;
-    const dp = gas.pressure[from[e]] - gas.pressure[to[e]];
-    const scale = turning[e];
-    const share = scale > 0 ? 0.5 - (0.5 * Math.abs(dp)) / Math.sqrt(dp * dp + scale * scale) : 0;
-    const other = dp >= 0 ? to[e] : from[e];
+    const other = massFlow[e] >= 0 ? to[e] : from[e];
     for (let k = 0; k < n; k++)
       carried[at + k] = edges.carried[at + k] + share * (gas.fraction[other * n + k] - edges.carried[at + k]);
     carried[at + n] = edges.carried[at + n] + share * (gas.enthalpy[other] - edges.carried[at + n]);
@@ -159,7 +197,28 @@ export class ImplicitPressures {
       }
       if (entries[at + 3] >= 0) values[entries[at + 3]] -= to * slopeTo[e];
     }
+    if (this.inertia !== null) this.addInertia(this.inertia);
     lu.factor();
+  }
+
+  private addInertia({ count, through, areaPerLength }: InertialPassages): void {
+    const { lu, entries, answerFrom, answerTo, weight } = this;
+    const values = lu.values;
+    for (let i = 0; i < count; i++) {
+      const e = through[i];
+      const at = 4 * e;
+      this.slowed[i] = 1 + weight * this.damping[i];
+      const slope = (weight * areaPerLength[i]) / this.slowed[i];
+      this.inertialSlope[i] = slope;
+      const from = weight * answerFrom[e] * slope;
+      const to = weight * answerTo[e] * slope;
+      if (entries[at] >= 0) values[entries[at]] -= from;
+      if (entries[at + 1] >= 0) {
+        values[entries[at + 1]] += from;
+        values[entries[at + 2]] -= to;
+      }
+      if (entries[at + 3] >= 0) values[entries[at + 3]] += to;
+    }
   }
 
   /** Overwrites r with (I - w J)^-1 (r + drift f_t); records live from `recordAt` on when `record` is set. */
@@ -173,6 +232,7 @@ export class ImplicitPressures {
       for (let k = 0; k < stride; k++) sum += gradient[base + k] * r[base + k];
       pressures[node] = sum;
     }
+    if (this.inertia !== null) this.drive(this.inertia, r);
     this.lu.solve(pressures);
     for (let i = 0; i < this.activeCount; i++) {
       const e = this.active[i];
@@ -183,6 +243,43 @@ export class ImplicitPressures {
       const flow =
         drift * this.drifts[e] + weight * (this.slopeFrom[e] * atSource + this.slopeTo[e] * atSink);
       // What the flow, carrying what was frozen, does to the two nodes and the record.
+      const at = e * stride;
+      if (source < n)
+        for (let k = 0, j = source * stride; k < stride; k++) r[j + k] -= flow * carried[at + k];
+      if (sink < n) for (let k = 0, j = sink * stride; k < stride; k++) r[j + k] += flow * carried[at + k];
+      if (record) for (let k = 0, j = recordAt + at; k < stride; k++) r[j + k] += flow * carried[at + k];
+    }
+    if (this.inertia !== null) this.follow(this.inertia, r, record, recordAt);
+  }
+
+  /** Puts into the pressures' right-hand side what inertial flows bring by themselves. */
+  private drive({ count, through, stateAt }: InertialPassages, r: Float64Array): void {
+    const { gas, edges, pressures, weight, drift } = this;
+    for (let i = 0; i < count; i++) {
+      const e = through[i];
+      const flow = (r[stateAt + i] + drift * this.drifts[e]) / this.slowed[i];
+      this.inertialFlow[i] = flow;
+      const source = edges.from[e];
+      const sink = edges.to[e];
+      if (source < gas.dynamicCount) pressures[source] += weight * this.answerFrom[e] * flow;
+      if (sink < gas.dynamicCount) pressures[sink] += weight * this.answerTo[e] * flow;
+    }
+  }
+
+  /** From the pressures solved for, the inertial flows, and what they do to nodes and records. */
+  private follow(inertia: InertialPassages, r: Float64Array, record: boolean, recordAt: number): void {
+    const { gas, edges, pressures, carried, weight } = this;
+    const stride = gas.stride;
+    const n = gas.dynamicCount;
+    for (let i = 0; i < inertia.count; i++) {
+      const e = inertia.through[i];
+      const source = edges.from[e];
+      const sink = edges.to[e];
+      const atSource = source < n ? pressures[source] : 0;
+      const atSink = sink < n ? pressures[sink] : 0;
+      const change = this.inertialFlow[i] + this.inertialSlope[i] * (atSource - atSink);
+      r[inertia.stateAt + i] = change;
+      const flow = weight * change;
       const at = e * stride;
       if (source < n)
         for (let k = 0, j = source * stride; k < stride; k++) r[j + k] -= flow * carried[at + k];

@@ -2,7 +2,7 @@ import type { CycleSystem } from './system.ts';
 
 /**
  * Scales of the unknowns of the period map, the whole state followed by the cylinders' memory: one over a node's mass for its
- * constituents, over its thermal energy m c_v T for its energy; see Memory for the rest. From the gas now unpacked.
+ * constituents, over its thermal energy m c_v T for its energy, over what inertial flows are there for; see Memory for the rest. From the gas now unpacked.
  */
 export function weigh(system: CycleSystem, weights: Float64Array): void {
   const { gas, memory } = system;
@@ -12,6 +12,8 @@ export function weigh(system: CycleSystem, weights: Float64Array): void {
     for (let k = 0; k < n; k++) weights[at + k] = 1 / gas.mass[node];
     weights[at + n] = 1 / (gas.heatCapacity[node] * gas.temperature[node]);
   }
+  const { inertia } = system;
+  if (inertia) for (let i = 0; i < inertia.count; i++) weights[inertia.stateAt + i] = 1 / inertia.scale[i];
   memory.weigh(weights.subarray(system.stateSize));
 }
 
@@ -20,7 +22,7 @@ const MEMORY_SHARE = 0.05;
 
 /**
  * Scales of the unknowns for guessing the next start: what settles last are masses and energies on their way through the large
- * volumes, so a node counts by the root of what it holds; memory follows from the state, so it counts little.
+ * volumes, so a node counts by the root of what it holds; memory and inertial flows follow from the state, so they count little.
  *
  * @param weights - of `weigh`, from the gas now unpacked
  */
@@ -32,7 +34,8 @@ export function emphasise(system: CycleSystem, weights: Float64Array, emphasis: 
     const share = Math.sqrt((gas.mass[node] * gas.dynamicCount) / total);
     for (let k = node * gas.stride; k < (node + 1) * gas.stride; k++) emphasis[k] = weights[k] * share;
   }
-  for (let i = stateSize; i < weights.length; i++) emphasis[i] = MEMORY_SHARE * weights[i];
+  const flowsAt = system.inertia?.stateAt ?? stateSize;
+  for (let i = flowsAt; i < weights.length; i++) emphasis[i] = MEMORY_SHARE * weights[i];
 }
 
 /** Largest weighted change of any unknown; NaN where one is not a number. */

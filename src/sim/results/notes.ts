@@ -4,6 +4,7 @@ import { trapAngle } from '../cycle/schedule.ts';
 import { celsiusFromKelvin, TURN } from '../units.ts';
 import { beyondTables } from './beyond-tables.ts';
 import { blowerNotes } from './blower-notes.ts';
+import { inertiaNotes } from './inertia-notes.ts';
 import { knockNotes } from './knock-notes.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
 
@@ -57,7 +58,7 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
       `Dissociation is not modelled: above 2500 K the peak temperature (${hottest.toFixed(0)} K) is over-stated by some 3 to 5 %, the peak pressure by 2 to 4 %.`,
     );
   }
-  notes.push(...beyondTables(model, result));
+  notes.push(...beyondTables(model, result), ...inertiaNotes(model, result));
   return notes;
 }
 

@@ -9,6 +9,7 @@ import type { BlowBy } from '../flows/blow-by.ts';
 import type { CarburettorMixture } from '../flows/carburettor.ts';
 import { Carburettor } from '../flows/carburettor.ts';
 import type { BlowerFlow } from '../flows/blower-flow.ts';
+import type { InertialPassages } from '../flows/inertial-passages.ts';
 import type { Opening } from '../flows/orifices.ts';
 import { Orifices } from '../flows/orifices.ts';
 import { ReliefValve } from '../flows/relief-valve.ts';
@@ -23,6 +24,7 @@ import { blowerOf } from './blower-of.ts';
 import { SLIP_SMOOTHING, pathSlipOf } from './slip-of.ts';
 import type { DesignFlows } from './design-flows.ts';
 import { blowByOf, breatherOf } from './crankcase.ts';
+import { inertialPassagesOf } from './inertia.ts';
 import { intakeSeries } from './intake-series.ts';
 
 /** What elements and sources of one operating point share. */
@@ -42,6 +44,7 @@ export function flowElements(parts: Parts): {
   readonly elements: readonly FlowElement[];
   readonly blower: BlowerFlow;
   readonly blowBy: BlowBy | null;
+  readonly inertia: InertialPassages | null;
 } {
   const { model, gas, edges, design } = parts;
   const { through } = model.network;
@@ -62,7 +65,9 @@ export function flowElements(parts: Parts): {
       new ReliefValve(through.relief, area, crackingPressure, fullOpenPressure, smoothing, gas, edges),
     );
   }
-  return { elements, blower, blowBy };
+  const inertia = inertialPassagesOf(parts);
+  if (inertia) elements.push(inertia);
+  return { elements, blower, blowBy, inertia };
 }
 
 function carburettorOf({ model, point, gas, edges, design }: Parts): Carburettor {
@@ -103,11 +108,15 @@ function orificesOf({ model, gas, edges, design }: Parts): Orifices {
   const slip = blower.slip ? 0 : blower.clearanceDischarge * blower.count * blower.clearanceArea;
   const openings = [
     { edge: through.slip, forward: slip, backward: slip, smoothing: SLIP_SMOOTHING },
-    ...through.entries.map((edge) =>
-      opening(edge, passages.entryArea, passages.entryDischarge, design.window),
-    ),
-    ...through.outlets.map((edge, i) =>
-      opening(edge, collectors[i].outletArea, collectors[i].outletDischarge, design.perCollector),
+    ...(passages.length === null
+      ? through.entries.map((edge) =>
+          opening(edge, passages.entryArea, passages.entryDischarge, design.window),
+        )
+      : []),
+    ...through.outlets.flatMap((edge, i) =>
+      collectors[i].pipe === null
+        ? [opening(edge, collectors[i].outletArea, collectors[i].outletDischarge, design.perCollector)]
+        : [],
     ),
   ];
   return new Orifices(
