@@ -21,6 +21,7 @@ const pages = [
   { name: 'breathing', hash: '#breathing' },
   { name: 'heat', hash: '#heat' },
   { name: 'output', hash: '#output' },
+  { name: 'fit', hash: '#fit' },
   { name: 'air-parsley-5', hash: '#air', preset: 'Parsley 5' },
   { name: 'pulses-angelica-14', hash: '#pulses', preset: 'Angelica 14' },
   { name: 'breathing-angelica-14', hash: '#breathing', preset: 'Angelica 14' },

@@ -11,15 +11,8 @@ import type { Point } from '../sim/geometry/rod-points.ts';
 import type { Engine } from '../sim/index.ts';
 import { deg } from '../sim/units.ts';
 
-/**
- * Height of the crown edge above the gudgeon pin, and length of the piston, as shares of the bore. The model needs
- * neither, so the drawing takes what small two-strokes commonly have.
- */
-const CROWN_ABOVE_PIN = 0.6;
-const PISTON_LENGTH = 1.15;
-
 /** Row frame (x along axis angle 0, y a quarter turn on) to the page: axis 0 upwards, rotation clockwise, y down. */
-const onPage = ({ x, y }: Point, stagger: number): Point => {
+export const onPage = ({ x, y }: Point, stagger: number): Point => {
   const cos = Math.cos(stagger);
   const sin = Math.sin(stagger);
   const along = x * cos - y * sin;
@@ -30,11 +23,12 @@ const onPage = ({ x, y }: Point, stagger: number): Point => {
 /** What of the front view stays put as the crank turns [m]. */
 export function engineOutline(engine: Engine, geometry: EngineGeometry): EngineOutline {
   const { bore } = engine.cylinder;
+  const { barrel, piston, rods } = engine.dimensions;
   const cylinders = geometry.cylinders.map((cylinder) => {
-    const { rods } = cylinder.motion;
     const row = engine.train.rows[cylinder.rowIndex]!;
     cylinder.motion.evaluate(cylinder.tdc + cylinder.pinOffset);
-    const deck = cylinder.motion.height + CROWN_ABOVE_PIN * bore + cylinder.depthAtTdc;
+    const deck = cylinder.motion.height + piston.pinToCrown + cylinder.depthAtTdc;
+    const base = barrel.base + row.cylinders[cylinder.cylinderIndex]!.barrelOffset;
     const edges = (groups: readonly { topDepth: number; floorDepth: number }[]) =>
       groups.map((group) => ({ top: deck - group.topDepth, floor: deck - group.floorDepth }));
     return {
@@ -42,29 +36,30 @@ export function engineOutline(engine: Engine, geometry: EngineGeometry): EngineO
         ? `${String.fromCharCode(64 + cylinder.row)}${cylinder.number}`
         : `${cylinder.number}`,
       row: cylinder.rowIndex,
-      angle: rods.axisAngle + row.staggerAngle,
+      angle: cylinder.motion.rods.axisAngle + row.staggerAngle,
       collector: row.cylinders[cylinder.cylinderIndex]!.collector,
       deck,
+      base,
+      mouth: base - barrel.mouthDepth,
       exhaust: edges(cylinder.exhaust.groups),
       transfer: edges(cylinder.transfer.groups),
     };
   });
-  const lowestSkirt = geometry.cylinders.map((cylinder, i) => {
-    const { deck } = cylinders[i]!;
-    return deck - cylinder.depthAtTdc - cylinder.stroke - PISTON_LENGTH * bore;
-  });
-  const { crankRadius, knuckleRadius } = engine.train;
   return {
     bore,
-    pistonLength: PISTON_LENGTH * bore,
+    barrel,
+    rods: {
+      bigEnd: rods.bigEnd / 2,
+      knuckleEye: rods.knuckleEye / 2,
+      knucklePin: rods.knucklePin / 2,
+      smallEnd: rods.smallEnd / 2,
+      shank: [rods.shankLower, rods.shankUpper],
+      masterShank: [rods.masterShankLower, rods.masterShankUpper],
+    },
+    pistonLength: piston.length,
     pinRadius: 0.09 * bore,
-    knuckleRadius,
-    crankRadius,
-    crankcase: Math.max(
-      crankRadius + knuckleRadius + 0.2 * bore,
-      ...lowestSkirt.map((skirt) => skirt + 0.42 * bore),
-    ),
-    reach: Math.max(...cylinders.map((cylinder) => cylinder.deck)) + 0.34 * bore,
+    crankcase: barrel.base,
+    reach: Math.max(...cylinders.map(({ deck }) => deck)) + 0.34 * bore,
     blower: blowerOutline(engine.blower),
     cylinders,
   };
@@ -96,7 +91,7 @@ function blowerOutline(blower: Engine['blower']): BlowerOutline {
 
 /** Where everything that moves stands at one crank angle. */
 export function enginePose(engine: Engine, geometry: EngineGeometry, angle_deg: number): EnginePose {
-  const { bore } = engine.cylinder;
+  const { pinToCrown } = engine.dimensions.piston;
   const angle = angle_deg * deg;
   const cylinders: PosedCylinder[] = geometry.cylinders.map((cylinder) => {
     const pinAngle = angle + cylinder.pinOffset;
@@ -104,7 +99,7 @@ export function enginePose(engine: Engine, geometry: EngineGeometry, angle_deg: 
     const { crankPin, knucklePin, gudgeonPin } = rodPoints(cylinder.motion.rods, pinAngle);
     const height = Math.hypot(gudgeonPin.x, gudgeonPin.y);
     return {
-      crown: height + CROWN_ABOVE_PIN * bore,
+      crown: height + pinToCrown,
       crankPin: onPage(crankPin, stagger),
       knucklePin: onPage(knucklePin, stagger),
       gudgeonPin: onPage(gudgeonPin, stagger),

@@ -4,6 +4,7 @@ import type { SimClient } from '../workers/sim-client.ts';
 import { Crank } from './crank.svelte.ts';
 import { DesignStore } from './design-store.svelte.ts';
 import { Pin } from './pin/pin.svelte.ts';
+import { FitView } from './fit-view.svelte.ts';
 import { PointRun } from './point-run.svelte.ts';
 import { presets } from './presets.ts';
 import type { Bench } from './presets.ts';
@@ -35,6 +36,7 @@ export class Workbench {
   chosen = $state(0);
 
   readonly crank = new Crank();
+  readonly fit = new FitView(() => this.bench);
   readonly point: PointRun;
   readonly sweep: SweepRun;
   readonly pin: Pin;

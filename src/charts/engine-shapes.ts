@@ -13,8 +13,31 @@ export interface CylinderOutline {
   readonly collector: number;
   /** Distances from the crank axis along the cylinder's own [m]. */
   readonly deck: number;
+  /** Where the flange stands on the case, and the end of the mouth in it. */
+  readonly base: number;
+  readonly mouth: number;
   readonly exhaust: readonly { readonly top: number; readonly floor: number }[];
   readonly transfer: readonly { readonly top: number; readonly floor: number }[];
+}
+
+/** What all barrels have alike [m]. */
+export interface BarrelOutline {
+  /** Outside diameter of the mouth, flange across the row, diameter over the fins. */
+  readonly mouth: number;
+  readonly flange: number;
+  readonly fins: number;
+  /** Lowest fin below the deck. */
+  readonly finsFrom: number;
+}
+
+/** Radii of eyes and pins, widths of shanks at their lower and upper ends [m]. */
+export interface RodOutline {
+  readonly bigEnd: number;
+  readonly knuckleEye: number;
+  readonly knucklePin: number;
+  readonly smallEnd: number;
+  readonly shank: readonly [number, number];
+  readonly masterShank: readonly [number, number];
 }
 
 export interface BlowerOutline {
@@ -32,10 +55,10 @@ export interface BlowerOutline {
 
 export interface EngineOutline {
   readonly bore: number;
+  readonly barrel: BarrelOutline;
+  readonly rods: RodOutline;
   readonly pistonLength: number;
   readonly pinRadius: number;
-  readonly crankRadius: number;
-  readonly knuckleRadius: number;
   readonly crankcase: number;
   /** Of the outermost part [m]. */
   readonly reach: number;
@@ -56,4 +79,13 @@ export interface EnginePose {
   /** Since crank angle 0 [rad]. */
   readonly rotorsTurned: number;
   readonly cylinders: readonly PosedCylinder[];
+}
+
+/** Two places to point at: where parts are nearest, or what they share where they overlap. */
+export interface FitMark {
+  readonly a: Place;
+  readonly b: Place;
+  readonly collides: boolean;
+  /** What is said beside it, line by line; empty for none. */
+  readonly lines: readonly string[];
 }

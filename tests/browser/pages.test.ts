@@ -41,7 +41,7 @@ afterAll(async () => {
   await browser.close();
 });
 
-describe('the five pages', () => {
+describe('the six pages', () => {
   it('are led by one sentence each, with its number', async () => {
     const sentences: Record<string, string> = {};
     for (const id of ids) {
@@ -54,6 +54,7 @@ describe('the five pages', () => {
     );
     expect(sentences.breathing).toMatch(/^Cylinder \d gets most: .* Cylinder \d gets least/);
     expect(sentences.heat).toMatch(/^Cylinder \d works its walls hardest: [\d.]+ k?W/);
+    expect(sentences.fit).toMatch(/^It goes together: the tightest are crown.1 and head.1, 1\.00.mm/);
     expect(sentences.output).toMatch(/^[\d.]+ kW \([\d.]+ hp\) at 6000 rpm, for \d+ g of fuel per kWh/);
   });
 
@@ -68,6 +69,26 @@ describe('the five pages', () => {
     await other.locator('main[data-page="heat"]').waitFor();
     await other.goto(`${appUrl}#nothing`);
     await other.locator('main[data-page="air"]').waitFor();
+    await other.close();
+  });
+
+  it('names parts that collide, in the table, in the sentence and where they meet in the engine', async () => {
+    const other = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
+    await other.goto(`${appUrl}#fit`);
+    await other.locator('main[data-settled="true"]').waitFor();
+    const mark = other.locator('[data-fit-mark]');
+    await other.getByRole('button', { name: 'Skirts side by side' }).click();
+    expect(await mark.getAttribute('data-fit-mark')).toBe('nearest');
+    expect(await mark.textContent()).toMatch(/skirt 2, skirt 3.*2\.32.mm apart/);
+    await other.getByRole('navigation', { name: 'Parts' }).getByRole('button', { name: 'Cylinder' }).click();
+    await other.locator('summary', { hasText: 'More' }).click();
+    await other.getByRole('textbox', { name: 'Crown edge to skirt edge' }).fill('50');
+    await other.getByRole('button', { name: 'Skirts side by side' }).click();
+    await other.locator('[data-fit-mark="collides"]').first().waitFor();
+    expect(await mark.first().textContent()).toMatch(/skirt 2, skirt 3.*collide, by 1\.19.mm/);
+    expect(await readText(other.locator('h2').first())).toMatch(
+      /^It does not go together: skirt.2 and skirt.3 overlap by 1\.19.mm at 250/,
+    );
     await other.close();
   });
 

@@ -4,6 +4,7 @@ import type { FitKind } from './fit-check.ts';
 import type { Found } from './fit-model.ts';
 import { FIT_SAMPLES } from './least-over-turn.ts';
 import type { CylinderParts, RowParts } from './row-parts.ts';
+import { deepestFloor } from './stroke-pairs.ts';
 
 /**
  * What happens at each cylinder's own top dead centre, and under its crown. Closed forms:
@@ -23,13 +24,10 @@ export function cylinderChecks({ dimensions }: Engine, rows: readonly RowParts[]
       parts: [`crown ${label}`, `head ${label}`],
       clearance: cylinder.depthAtTdc + barrel.headGap,
     })),
-    atTop('covers', all, ({ label, cylinder }) => {
-      const floors = [...cylinder.exhaust.groups, ...cylinder.transfer.groups].map((each) => each.floorDepth);
-      return {
-        parts: [`skirt ${label}`, `window floor ${label}`],
-        clearance: cylinder.depthAtTdc + piston.length - Math.max(...floors),
-      };
-    }),
+    atTop('covers', all, (one) => ({
+      parts: [`skirt ${one.label}`, `window floor ${one.label}`],
+      clearance: one.cylinder.depthAtTdc + piston.length - deepestFloor(one),
+    })),
     {
       kind: 'smallEnds',
       parts: ['small end', 'underside of the crown'],

@@ -25,6 +25,8 @@ export type FitVerdict = 'collides' | 'may touch' | 'clear';
 
 /** Where two parts come nearest at some crank angle, in the frame of a row; apart or overlapping by `gap` [m]. */
 export interface Contact {
+  readonly kind: FitKind;
+  readonly parts: readonly [string, string];
   readonly rowIndex: number;
   readonly a: Point;
   readonly b: Point;

@@ -10,6 +10,7 @@ import { ALIKE, FIT_SAMPLES, leastOverTurn } from './least-over-turn.ts';
 import { engineSize, rowsApart, spaceChecks } from './outer-size.ts';
 import { movingPairs, stillPairs } from './row-pairs.ts';
 import { RowParts } from './row-parts.ts';
+import { strokePairs } from './stroke-pairs.ts';
 import { toleranceStack } from './tolerance-stack.ts';
 
 /** A clearance before its tolerance is known. */
@@ -27,6 +28,7 @@ export class FitModel {
   readonly report: FitReport;
   private readonly rows: readonly { readonly parts: RowParts; readonly moving: readonly Pair[] }[];
   private readonly still: readonly Pair[];
+  private readonly strokes: readonly Pair[];
 
   constructor(engine: Engine, geometry: EngineGeometry) {
     this.rows = engine.train.rows.map((_, rowIndex) => {
@@ -35,6 +37,7 @@ export class FitModel {
     });
     const parts = this.rows.map((row) => row.parts);
     this.still = [...parts.flatMap(stillPairs), ...crossedPairs(engine, parts)];
+    this.strokes = parts.flatMap((row) => strokePairs(engine, row));
     const found = [
       ...this.leastMoving(),
       ...leastStill(this.still),
@@ -53,10 +56,10 @@ export class FitModel {
     this.report = { checks, ...engineSize(engine, parts) };
   }
 
-  /** Everything that overlaps at a crank angle, and where the parts of a chosen check are nearest then. */
+  /** Everything that overlaps at a crank angle, and where the parts of a chosen check are nearest then; what a view along the crank cannot show is left out. */
   contactsAt(angle: number, chosen: FitCheck | null): { collisions: Contact[]; nearest: Contact | null } {
     for (const { parts } of this.rows) parts.place(angle);
-    const pairs = [...this.rows.flatMap(({ moving }) => moving), ...this.still];
+    const pairs = [...this.rows.flatMap(({ moving }) => moving), ...this.still, ...this.strokes];
     const collisions = pairs.flatMap((pair) => {
       const contact = pair.gapNow() < 0 ? pair.contactNow() : null;
       return contact ? [contact] : [];

@@ -22,7 +22,13 @@ export function shapePair(
     contactNow: () => {
       const all = a.flatMap((one) => b.map((other) => ({ one, other, gap: gap(one, other) })));
       const nearest = all.reduce((best, each) => (each.gap < best.gap ? each : best));
-      return { rowIndex, gap: nearest.gap, ...contactPoints(nearest.one, nearest.other, nearest.gap) };
+      return {
+        kind,
+        parts,
+        rowIndex,
+        gap: nearest.gap,
+        ...contactPoints(nearest.one, nearest.other, nearest.gap),
+      };
     },
   };
 }

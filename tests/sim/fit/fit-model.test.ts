@@ -139,6 +139,16 @@ describe('FitModel', () => {
     expect(long.contactsAt(first.tdc, skirts).nearest!.gap).toBeGreaterThan(0);
   });
 
+  it('shows the crown at its top dead centre as far below the head as the check tells, and lower by travel elsewhere', () => {
+    const crowns = checkOf(lovageFit, 'crowns');
+    const first = geometry.cylinders[0]!;
+    expect(lovageFit.contactsAt(first.tdc, crowns).nearest!.gap).toBeCloseTo(crowns.clearance, 9);
+    const below = lovageFit.contactsAt(first.bdc, crowns).nearest!;
+    expect(below.gap).toBeCloseTo(crowns.clearance + first.stroke, 9);
+    expect(below.b.x - below.a.x).toBeCloseTo(below.gap, 9);
+    expect(lovageFit.contactsAt(first.tdc, null)).toEqual({ collisions: [], nearest: null });
+  });
+
   it('says may touch where all tolerances together eat the clearance', () => {
     const tight = fitOf(changed(lovage, { dimensions: { barrel: { headGap: -0.7 * mm } } }));
     const crowns = checkOf(tight, 'crowns');
