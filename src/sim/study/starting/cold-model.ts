@@ -12,6 +12,7 @@ export function coldModel(model: Model): Model {
       ...engine,
       intake: { ...engine.intake, boxWall: cold(engine.intake.boxWall) },
       plenum: { ...engine.plenum, wall: cold(engine.plenum.wall) },
+      crankcase: engine.crankcase && { ...engine.crankcase, wall: cold(engine.crankcase.wall) },
       passages: { ...engine.passages, wall: cold(engine.passages.wall) },
       collectors: engine.collectors.map((collector) => ({ ...collector, wall: cold(collector.wall) })),
       cylinderHeat: {

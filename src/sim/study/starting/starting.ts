@@ -148,7 +148,9 @@ function wettedBy({ engine, geometry }: Model): number {
   const { charge, intake, plenum, passages } = engine;
   if (charge.feed === 'cylinders') return 0;
   const mouths = geometry.cylinders.length * passages.volume;
-  return charge.feed === 'passages' ? mouths : mouths + intake.boxVolume + plenum.volume;
+  if (charge.feed === 'passages') return mouths;
+  const beneath = engine.crankcase?.isPlenum ? engine.crankcase.volume : 0;
+  return mouths + intake.boxVolume + plenum.volume + beneath;
 }
 
 /** Of the first turn with the ignition off, for engines that fire at once. */
