@@ -32,6 +32,10 @@ import type { Evenness } from '../sim/study/even/evenness.ts';
 import type { AllowedMeans } from '../sim/study/even/means.ts';
 import { reach } from '../sim/study/even/reach.ts';
 import type { Reach } from '../sim/study/even/reach.ts';
+import type { AirNeeded, WallPart } from '../sim/study/walls/air-needed.ts';
+import { airNeeded } from '../sim/study/walls/air-needed.ts';
+import type { CoatingEffect } from '../sim/study/walls/coating-effect.ts';
+import { coatingEffect } from '../sim/study/walls/coating-effect.ts';
 import type { Least } from '../sim/study/match/match-range.ts';
 
 interface Questions {
@@ -80,6 +84,13 @@ interface Questions {
   reach: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Reach };
   /** Ways to put the engine together. */
   alternatives: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Alternatives };
+  /** The air speed that holds crowns, heads or liners to a limit. */
+  airNeeded: {
+    readonly asked: { readonly point: OperatingPoint; readonly part: WallPart; readonly limit: number };
+    readonly answer: AirNeeded;
+  };
+  /** Crowns with and without a ceramic layer. */
+  coating: { readonly asked: { readonly point: OperatingPoint }; readonly answer: CoatingEffect };
 }
 
 export type StudyKind = keyof Questions;
@@ -108,6 +119,10 @@ export function* answerStudy(model: Model, question: StudyQuestion): Study<Outco
     }
     case 'feed':
       return yield* withFeed(model, question.point, question.feed);
+    case 'airNeeded':
+      return yield* airNeeded(model, question.point, question.part, question.limit);
+    case 'coating':
+      return yield* coatingEffect(model, question.point);
     case 'snap':
       return yield* snappedThrottle(model, question.point);
     case 'start':

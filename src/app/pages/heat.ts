@@ -66,9 +66,12 @@ export function heatDetail(
       ? `, ${shareText(engine.wallHeat / engine.balance.fuel)} of the energy in the fuel`
       : '';
   const { crownTemperature, headTemperature, linerTemperature } = cylinderHeat;
+  const all = `All cylinder walls together take ${units.text('heat', engine.wallHeat)}${ofFuel}. `;
+  if (cylinderHeat.solvesWalls)
+    return `${all}Their temperatures are worked out from what rings, joint and fins lead away: means over each part.`;
   const degrees = (temperature: number): string => units.text('temperature', temperature);
   return (
-    `All cylinder walls together take ${units.text('heat', engine.wallHeat)}${ofFuel}. ` +
+    all +
     `The temperatures of the walls are given here, not worked out: crowns ${degrees(crownTemperature)}, heads ${degrees(headTemperature)}, liners ${degrees(linerTemperature)}.`
   );
 }

@@ -13,6 +13,8 @@ export class Studies {
   readonly family;
   readonly rotors;
   readonly snap;
+  readonly airNeeded;
+  readonly coating;
   readonly feed;
   readonly start;
   readonly cranking;
@@ -29,6 +31,8 @@ export class Studies {
     this.family = Array.from({ length: FAMILY }, () => new StudyRun(client, 'supply'));
     this.rotors = new StudyRun(client, 'rotors');
     this.snap = new StudyRun(client, 'snap');
+    this.airNeeded = new StudyRun(client, 'airNeeded');
+    this.coating = new StudyRun(client, 'coating');
     this.feed = new StudyRun(client, 'feed');
     this.start = new StudyRun(client, 'start');
     this.cranking = new SweepRun(client);
@@ -41,8 +45,22 @@ export class Studies {
 
   /** Another design stands: nobody waits for answers on the old one. */
   stop(): void {
-    const { limit, gains, supply, family, rotors, snap, feed, start, cranking, fixes } = this;
-    for (const run of [limit, gains, supply, ...family, rotors, snap, feed, start, cranking]) run.stop();
+    const { limit, gains, supply, family, rotors, snap, feed, start, cranking, fixes, airNeeded, coating } =
+      this;
+    const studies = [
+      limit,
+      gains,
+      supply,
+      ...family,
+      rotors,
+      snap,
+      feed,
+      start,
+      cranking,
+      airNeeded,
+      coating,
+    ];
+    for (const run of studies) run.stop();
     for (const { run } of fixes) run.stop();
     for (const run of [this.evenness, this.evenOut, this.reach, this.alternatives]) run.stop();
   }
