@@ -139,6 +139,11 @@ export function toEngine(design: Design): Engine {
       cooling: coolingOf(si),
     },
     friction: {
+      law: si.crank.friction.law === 'Blair' ? 'stroke times speed' : 'four terms',
+      bearingShare: si.crank.friction.bearingShare,
+      windageShare: si.crank.friction.windageShare,
+      oilPumpTorque: si.crank.friction.oilPump,
+      starterTorque: si.crank.friction.starter,
       constant: si.crank.friction.constant,
       peakPressureFactor: si.crank.friction.peakPressureFactor,
       pistonSpeedFactor: si.crank.friction.pistonSpeedFactor,

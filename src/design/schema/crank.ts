@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import {
+  choice,
   filled,
   group,
   integer,
@@ -156,6 +157,44 @@ const friction = group(
   'Friction',
   'Friction mean effective pressure: a + b p_max + c (mean piston speed) + d (speed)².',
   {
+    law: choice(['Chen and Flynn', 'Blair'], 'Chen and Flynn', {
+      label: 'Law of friction',
+      help: 'Chen and Flynn: the four terms below. Blair: 105 Pa for each metre of stroke and turn a minute, of two-strokes on rolling bearings; the four terms are then unused.',
+      source:
+        'Chen & Flynn, SAE 650733, 1965; Blair, Design and Simulation of Two-Stroke Engines, 1996, sec. 5.4',
+    }),
+    bearingShare: number(0.25, {
+      label: 'Share of bearings in friction',
+      help: 'Of what the law gives; rings and pistons take the rest. It divides, it does not add.',
+      min: 0,
+      max: 0.5,
+      plausible: [0.15, 0.35],
+      source: 'typical of rolling bearings, wide',
+    }),
+    windageShare: number(0.1, {
+      label: 'Share of windage in friction',
+      help: 'Crank and rods in the gas of the crankcase. It divides, it does not add.',
+      min: 0,
+      max: 0.5,
+      plausible: [0.02, 0.2],
+      source: 'typical, wide',
+    }),
+    oilPump_N_m: number(0, {
+      label: 'Torque of the oil pump',
+      help: 'At the crank. A dry crankcase needs oil of its own for mains, master and knuckle pins.',
+      min: 0,
+      max: 50,
+      plausible: [0, 0.5],
+      source: 'the builder’s choice; a metering pump needs some 0.05 N m',
+    }),
+    starter_N_m: number(0, {
+      label: 'Torque of starter or generator',
+      help: 'At the crank, while running.',
+      min: 0,
+      max: 100,
+      plausible: [0, 2],
+      source: 'the builder’s choice; 100 W at 6000 rpm are 0.16 N m',
+    }),
     constant_bar: number(0.1, {
       label: 'Friction, constant part',
       min: 0,

@@ -1,5 +1,6 @@
 import type { WheelPoint } from '../blower/centrifugal/wheel-point.ts';
 import type { CylinderWallState } from '../cycle/walls/solved-walls.ts';
+import type { FrictionParts } from '../friction/friction-parts.ts';
 
 /**
  * What one operating point yields. Base SI units; per cylinder and per turn unless named otherwise.
@@ -69,6 +70,8 @@ export interface EngineFigures {
   /** Mean effective pressures: indicated, friction, brake [Pa]. */
   readonly imep: number;
   readonly fmep: number;
+  /** What `fmep` is the sum of [Pa]. */
+  readonly frictionParts: FrictionParts;
   readonly bmep: number;
   /** At the crank, output gear losses taken off [N m]; power [W]. */
   readonly torque: number;

@@ -2,7 +2,7 @@ import type { Model } from '../cycle/model.ts';
 import type { OperatingPoint } from '../cycle/operating-point.ts';
 import type { CycleSystem } from '../cycle/system.ts';
 import { effectiveOctane } from '../combustion/knock.ts';
-import { fmep } from '../friction/fmep.ts';
+import { frictionParts } from '../friction/friction-parts.ts';
 import { AIR_INDEX } from '../gas/mixture.ts';
 import { highestPoint } from '../numerics/highest-point.ts';
 import { TURN } from '../units.ts';
@@ -161,7 +161,8 @@ function engineFigures(
   const undersides = system.undersideWork ? totals.sum(system.undersideWork) * perSecond : 0;
   const imep = totals.sum(system.pistonWork) / turns / swept;
   const peak = sum(cylinders, (c) => c.peakPressure) / cylinders.length;
-  const friction = fmep(engine.friction, peak, (2 * stroke * omega) / TURN, omega);
+  const parts = frictionParts(engine.friction, peak, stroke, omega, swept);
+  const friction = parts.rings + parts.bearings + parts.windage + parts.oilPump + parts.starter;
   const frictionPower = (friction * swept * omega) / TURN;
   const crankPower = work + undersides - frictionPower - blower.shaftPower;
   const { outputGearEfficiency } = engine.friction;
@@ -180,6 +181,7 @@ function engineFigures(
     chargingEfficiency: retained,
     imep,
     fmep: friction,
+    frictionParts: parts,
     bmep: (brakePower * TURN) / omega / swept,
     torque: brakePower / omega,
     brakePower,
