@@ -77,13 +77,13 @@ describe('the six pages', () => {
     await other.goto(`${appUrl}#fit`);
     await other.locator('main[data-settled="true"]').waitFor();
     const mark = other.locator('[data-fit-mark]');
-    await other.getByRole('button', { name: 'Skirts side by side' }).click();
+    await other.getByRole('button', { name: 'Skirts side by side', exact: true }).click();
     expect(await mark.getAttribute('data-fit-mark')).toBe('nearest');
     expect(await mark.textContent()).toMatch(/skirt 2, skirt 3.*2\.32.mm apart/);
     await other.getByRole('navigation', { name: 'Parts' }).getByRole('button', { name: 'Cylinder' }).click();
     await other.locator('summary', { hasText: 'More' }).click();
     await other.getByRole('textbox', { name: 'Crown edge to skirt edge' }).fill('50');
-    await other.getByRole('button', { name: 'Skirts side by side' }).click();
+    await other.getByRole('button', { name: 'Skirts side by side', exact: true }).click();
     await other.locator('[data-fit-mark="collides"]').first().waitFor();
     expect(await mark.first().textContent()).toMatch(/skirt 2, skirt 3.*collide, by 1\.19.mm/);
     expect(await readText(other.locator('h2').first())).toMatch(
