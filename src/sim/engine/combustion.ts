@@ -1,0 +1,24 @@
+export interface Combustion {
+  readonly enabled: boolean;
+  readonly wiebeA: number;
+  readonly wiebeM: number;
+  /** Ignition delay and burn duration at the reference state [rad]. */
+  readonly delay: number;
+  readonly duration: number;
+  /** Speed at which delay and duration are stated [rad/s], and the exponent of the speed. */
+  readonly referenceSpeed: number;
+  readonly speedExponent: number;
+  /** Residual mass fraction, unburned temperature and pressure at which duration is stated. */
+  readonly referenceResidual: number;
+  readonly referenceTemperature: number;
+  readonly referencePressure: number;
+  /** duration ~ (laminar speed / reference laminar speed)^-exponent. */
+  readonly flameSpeedExponent: number;
+  /** Share of the fuel that takes part at low residual [-]. */
+  readonly completeness: number;
+  /** Residual mass fraction from which a misfire is flagged, and width over which burning fades around it. */
+  readonly misfireResidual: number;
+  /** Air over fuel over stoichiometric above which a charge does not burn, turn by turn [-]. */
+  readonly leanLimit: number;
+  readonly misfireWidth: number;
+}

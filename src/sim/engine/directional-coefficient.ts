@@ -1,0 +1,4 @@
+export interface DirectionalCoefficient {
+  readonly forward: number;
+  readonly backward: number;
+}
