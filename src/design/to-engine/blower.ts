@@ -1,0 +1,71 @@
+import { clearancePaths, clearanceTotal } from '../../sim/blower/rotors/clearances.ts';
+import { cycloidTipRadius, roundEdgeLand } from '../../sim/blower/slip/thin-gap.ts';
+import type { Blower, SlipByPath } from '../../sim/engine.ts';
+import { bestVolume, impeller } from './impeller.ts';
+import { centreDistance, displacementOf, rippleOf } from './rotor-section.ts';
+import type { Si } from './si.ts';
+
+/** Tip speeds not to be passed where none is given [m/s]. Typical; ranges 30-45, 60-100 and 350-450. */
+const MAX_TIP_SPEED = { straight: 40, twisted: 80, impeller: 400 };
+
+export function blower({ blower: si, cylinder: { bore } }: Si): Blower {
+  const { tipDiameter, rotorLength, lobes } = si;
+  const gaps = { tip: si.tipGap, mesh: si.meshGap, end: si.endGap };
+  const wheel = si.kind === 'centrifugal';
+  return {
+    kind: si.kind,
+    count: si.count,
+    displacement: wheel ? bestVolume(si) : (si.displacement ?? displacementOf(si)),
+    volumeRatio: si.kind === 'internal compression' ? si.volumeRatio : 1,
+    impeller: wheel ? impeller(si) : null,
+    gears: si.gears.map(({ driver, driven, efficiency }) => ({
+      driverTeeth: driver,
+      drivenTeeth: driven,
+      efficiency,
+    })),
+    lobes,
+    helixAngle: si.helix,
+    rippleDepth: wheel ? 0 : (si.ripple ?? rippleOf(si)),
+    phase: si.phase,
+    phaseStep: si.phaseStep,
+    clearanceArea: wheel
+      ? 0
+      : (si.clearanceArea ?? clearanceTotal(clearancePaths(gaps, tipDiameter, rotorLength))),
+    clearanceDischarge: si.clearanceDischarge,
+    tipDiameter,
+    mechanicalEfficiency: si.mechanicalEfficiency,
+    slip: !wheel && si.slip.law === 'by path' ? slipByPath(si) : null,
+    carriedBackShare: wheel ? 0 : si.carriedBackShare,
+    dragTorque: si.drag,
+    dragWithSpeed: si.dragWithSpeed,
+    dragWithSquare: si.dragWithSquare,
+    casingHeatShare: si.casingHeatShare,
+    maxTipSpeed: si.maxTipSpeed ?? MAX_TIP_SPEED[wheel ? 'impeller' : si.helix > 0 ? 'twisted' : 'straight'],
+    gearPitchDiameter: si.gearPitch ?? ((si.gears[0]?.driver ?? 0) * bore) / 32,
+    shaftDiameter: si.shaft ?? 0.3 * bore,
+    maxSpeed: si.maxSpeed,
+    rotors: {
+      profile: si.profile,
+      length: rotorLength,
+      centreDistance: centreDistance(si),
+      gaps,
+      bore: si.rotorBore,
+      material: si.rotorMaterial,
+      casingMaterial: si.casingMaterial,
+    },
+  };
+}
+
+function slipByPath(si: Si['blower']): SlipByPath {
+  const { slip, tipDiameter, lobes } = si;
+  const centre = centreDistance(si);
+  return {
+    lands: {
+      tip: slip.tipLand ?? roundEdgeLand(cycloidTipRadius(tipDiameter / 2, lobes), si.tipGap),
+      mesh: slip.meshLand ?? roundEdgeLand(centre / 2, si.meshGap),
+      end: slip.endLand ?? centre / 2,
+    },
+    filmShare: slip.filmShare,
+    closeWithHeat: slip.closeWithHeat,
+  };
+}

@@ -1,0 +1,16 @@
+import type { Charge } from '../../sim/engine.ts';
+import { USUAL_DROP } from '../../sim/gas/drop-evaporation.ts';
+import type { Si } from './si.ts';
+
+export function charge({ fuel }: Si): Charge {
+  return {
+    fuel: fuel.kind,
+    lambda: fuel.lambda,
+    oilShare: fuel.oilShare,
+    feed: fuel.feed,
+    evaporatedShare: fuel.evaporatedShare,
+    liquidGoesOn: fuel.liquidGoesOn,
+    dropDiameter: fuel.drop ?? USUAL_DROP[fuel.feed],
+    injection: { ...fuel.injection },
+  };
+}
