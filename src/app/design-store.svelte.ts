@@ -76,6 +76,17 @@ export class DesignStore {
     else this.#put(changed.value);
   }
 
+  /** A change that a button asks for, and what to say of it once it is made. */
+  take(path: string, changed: Outcome<Draft>, said: string): void {
+    this.change(path, changed);
+    if (changed.ok) this.said = said;
+  }
+
+  /** Why the last change asked for at a place was not made; nothing where it was. */
+  whyUnmade(path: string): readonly Fault[] {
+    return this.unmade?.path === path ? this.unmade.faults : [];
+  }
+
   undo(): void {
     const before = this.past.at(-1);
     if (!before) return;

@@ -34,6 +34,7 @@ export const poundFoot = poundForce * foot;
 /** Conventional inch of mercury: 13 595.1 kg/m^3 * 9.80665 m/s^2 * 0.0254 m. */
 export const inHg = 13595.1 * 9.80665 * inch;
 export const gram = 1e-3;
+export const milligram = 1e-6;
 export const ounce = pound / 16;
 export const kgcm2 = cm2;
 export const kW = 1e3;

@@ -5,7 +5,7 @@ import { bar, deg } from '../../sim/units.ts';
 import type { Phrase } from '../headline.ts';
 import { samplesOfFirstTurn } from '../turn-columns.ts';
 import type { ShownUnits } from '../units/shown-units.ts';
-import { spreadOf } from './spread.ts';
+import { cylinderSpread } from './cylinder-spread.ts';
 import { figured, plain, shareText } from './words.ts';
 
 /** One cylinder over the first turn of the period, in base SI but for angle and purity. */
@@ -102,7 +102,7 @@ export function cylinderTable(
       term: 'exhaustTemperature',
     },
   ];
-  const spreads = figures.map(({ values }) => spreadOf(values));
+  const spreads = figures.map(({ values }) => cylinderSpread(values));
   const several = cylinders.length > 1;
   // A range over a mean says nothing of angles and degrees of temperature, whose zero is a convention.
   const relative = (i: number): boolean => i < 6;
@@ -117,7 +117,7 @@ export function cylinderTable(
           { label: 'mean', cells: [...spreads.map((s) => figure(s?.mean ?? null, 3)), ''] },
           {
             label: 'range / mean',
-            cells: [...spreads.map((s, i) => (s && relative(i) ? shareText(s.range) : '')), ''],
+            cells: [...spreads.map((s, i) => (s && relative(i) ? shareText(s.relativeRange) : '')), ''],
           },
           {
             label: 'standard deviation',
@@ -130,9 +130,9 @@ export function cylinderTable(
 
 /** Which cylinder gets most and which least, by what it keeps. */
 export function breathingSentence({ cylinders }: SolvedPoint, labels: readonly string[]): Phrase[] {
-  const spread = spreadOf(cylinders.map((cylinder) => cylinder.chargingEfficiency));
+  const spread = cylinderSpread(cylinders.map((cylinder) => cylinder.chargingEfficiency));
   if (spread === null) return [];
-  const { mostIndex, leastIndex, most, least, range } = spread;
+  const { mostIndex, leastIndex, most, least, relativeRange } = spread;
   if (cylinders.length === 1) {
     const [{ deliveryRatio }] = cylinders as [SolvedPoint['cylinders'][number]];
     return [
@@ -141,7 +141,7 @@ export function breathingSentence({ cylinders }: SolvedPoint, labels: readonly s
       plain(`, of ${figure(deliveryRatio, 3)} delivered.`),
     ];
   }
-  if (range < 5e-4) {
+  if (relativeRange < 5e-4) {
     return [
       plain('All cylinders get the same: each keeps '),
       figured(`${figure(most, 2)} of its swept volume`),
@@ -157,11 +157,11 @@ export function breathingSentence({ cylinders }: SolvedPoint, labels: readonly s
 }
 
 export function breathingDetail({ cylinders }: SolvedPoint): string {
-  const spread = spreadOf(cylinders.map((cylinder) => cylinder.chargingEfficiency));
+  const spread = cylinderSpread(cylinders.map((cylinder) => cylinder.chargingEfficiency));
   if (spread === null || cylinders.length === 1) return '';
-  const delivered = spreadOf(cylinders.map((cylinder) => cylinder.deliveryRatio));
+  const delivered = cylinderSpread(cylinders.map((cylinder) => cylinder.deliveryRatio));
   return (
-    `Kept spreads over ${shareText(spread.range)} of its mean (standard deviation ${shareText(spread.deviation / spread.mean)})` +
-    (delivered ? `, delivered over ${shareText(delivered.range)}.` : '.')
+    `Kept spreads over ${shareText(spread.relativeRange)} of its mean (standard deviation ${shareText(spread.deviation / spread.mean)})` +
+    (delivered ? `, delivered over ${shareText(delivered.relativeRange)}.` : '.')
   );
 }

@@ -3,7 +3,7 @@ import { figure } from '../../charts/format.ts';
 import type { Engine, SolvedPoint } from '../../sim/index.ts';
 import type { Phrase } from '../headline.ts';
 import type { ShownUnits } from '../units/shown-units.ts';
-import { spreadOf } from './spread.ts';
+import { cylinderSpread } from './cylinder-spread.ts';
 import { figured, plain, shareText } from './words.ts';
 
 /** Heat into the walls of each cylinder [W]. */
@@ -29,7 +29,7 @@ export function heatColumns({ cylinders }: SolvedPoint): HeatColumns {
 /** Which cylinder's walls take most heat, and how far above the average. */
 export function heatSentence(point: SolvedPoint, labels: readonly string[], units: ShownUnits): Phrase[] {
   const { whole } = heatColumns(point);
-  const spread = spreadOf(whole);
+  const spread = cylinderSpread(whole);
   if (spread === null) return [];
   if (whole.length === 1) {
     return [

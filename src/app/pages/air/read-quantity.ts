@@ -27,3 +27,7 @@ export function readQuantity(
     ? success(value)
     : failure([{ path: '', message: `${text.trim()} is out of range; allowed ${allowed}` }]);
 }
+
+/** What is wrong with what is typed; empty where nothing is, or nothing is typed. */
+export const faultOf = (read: Outcome<number> | null): string =>
+  read === null || read.ok ? '' : read.faults.map(({ message }) => message).join('; ');

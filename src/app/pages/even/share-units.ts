@@ -3,7 +3,7 @@ import { withUnit } from '../../../charts/with-unit.ts';
 import { FIGURE_NAMES } from '../../../sim/study/even/names.ts';
 import type { Kind } from '../../../sim/study/even/names.ts';
 import type { ShareFigure } from '../../../sim/study/even/share-figures.ts';
-import { cm2, deg, percent } from '../../../sim/units.ts';
+import { cm2, deg, milligram, percent } from '../../../sim/units.ts';
 import type { Measure, ShownUnits } from '../../units/shown-units.ts';
 
 /** Kinds that readers take in units of their own, and those that are alike for all. */
@@ -18,7 +18,7 @@ const COMMON: Partial<Readonly<Record<Kind, readonly [unit: string, size: number
   ratio: ['', 1],
   share: ['%', percent],
   'time-area': ['s cm²/m³', cm2],
-  mass: ['mg', 1e-6],
+  mass: ['mg', milligram],
 };
 
 export function figureUnit(figureName: ShareFigure, units: ShownUnits): string {

@@ -2,14 +2,14 @@ import { figure } from '../../../charts/format.ts';
 import { MEASURE_NAMES, wayName } from '../../../sim/study/even/names.ts';
 import type { Measure, Measures } from '../../../sim/study/even/ranking.ts';
 import type { TradeOff } from '../../../sim/study/even/trade-offs.ts';
-import { deg, percent } from '../../../sim/units.ts';
+import { deg, milligram, percent } from '../../../sim/units.ts';
 import { capital } from '../words.ts';
 
 const SHOWN: Readonly<Record<Measure, (value: number) => string>> = {
   largestGap: (value) => `${figure(value / deg, 3)}°`,
   torqueRipple: (value) => figure(value, 3),
   chargeSpread: (value) => `${figure(value / percent, 3)}\u202f%`,
-  worstBackflow: (value) => `${figure(value * 1e6, 3)}\u00a0mg`,
+  worstBackflow: (value) => `${figure(value / milligram, 3)}\u00a0mg`,
   pinImbalance: (value) => value.toFixed(2),
   hiddenBarrels: (value) => value.toFixed(2),
 };
