@@ -5,9 +5,8 @@ import { ROTOR_PROFILES } from '../../sim/blower/rotors/profile.ts';
 import { KINDS, displacing, of } from './blower-kinds.ts';
 import { choice, filled, group, integer, listOf, number, numberOrNone } from './builders.ts';
 import { impeller } from './impeller.ts';
+import { CHOICE } from './shared.ts';
 import { slip } from './slip.ts';
-
-const CHOICE = 'the builder’s choice';
 
 const stage = group('Gear stage', 'One mesh, from the crank towards the rotors.', {
   driver: integer(36, {
@@ -177,7 +176,7 @@ export const blower = group('Blower and drive', 'Blowers, alike, side by side, g
     max: 100,
     plausible: [6, 30],
     otherwise: '0.3 bores',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   ripple: numberOrNone({
     ...displacing,

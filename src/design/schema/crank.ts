@@ -13,6 +13,7 @@ import {
 import { crankcase } from './crankcase.ts';
 import { rodShapes } from './fit.ts';
 import { load, masses } from './masses.ts';
+import { CHOICE } from './shared.ts';
 
 const row = group('Row', 'One row of cylinders round one crank pin.', {
   cylinders: integer(7, {
@@ -20,7 +21,7 @@ const row = group('Row', 'One row of cylinders round one crank pin.', {
     min: 1,
     max: 14,
     plausible: [1, 9],
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   throw_deg: number(0, {
     label: 'Throw angle',
@@ -28,7 +29,7 @@ const row = group('Row', 'One row of cylinders round one crank pin.', {
     min: -360,
     max: 360,
     plausible: [0, 360],
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   stagger_deg: number(0, {
     label: 'Stagger',
@@ -36,7 +37,7 @@ const row = group('Row', 'One row of cylinders round one crank pin.', {
     min: -360,
     max: 360,
     plausible: [0, 180],
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   master: integer(1, {
     label: 'Cylinder with the master rod',
@@ -53,7 +54,7 @@ const row = group('Row', 'One row of cylinders round one crank pin.', {
       max: 360,
       plausible: [0, 360],
       otherwise: 'evenly spaced from 0',
-      source: 'the builder’s choice',
+      source: CHOICE,
     },
     14,
   ),
@@ -63,7 +64,7 @@ const row = group('Row', 'One row of cylinders round one crank pin.', {
     min: 1,
     max: 28,
     plausible: [1, 4],
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
 });
 
@@ -75,7 +76,7 @@ const trim = (what: string) =>
     max: 10,
     plausible: [-3, 3],
     otherwise: 'no trim',
-    source: 'the builder’s choice',
+    source: CHOICE,
   });
 
 const correction = group('Correction', 'What differs in one cylinder.', {
@@ -84,7 +85,7 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     v.regex(/^[A-D](?:[1-9]|1[0-4])$/),
     v.title('Cylinder'),
     v.description('Letter of the row and number in the row: A3.'),
-    v.metadata({ source: 'the builder’s choice' }),
+    v.metadata({ source: CHOICE }),
   ),
   barrel_mm: numberOrNone({
     label: 'Barrel raised',
@@ -93,7 +94,7 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     max: 10,
     plausible: [-2, 2],
     otherwise: 'the common height',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   head_cc: numberOrNone({
     label: 'Head volume added',
@@ -102,7 +103,7 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     max: 20,
     plausible: [-2, 2],
     otherwise: 'a head like the others',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   knuckle_deg: numberOrNone({
     label: 'Knuckle angle',
@@ -111,7 +112,7 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     max: 360,
     plausible: [0, 360],
     otherwise: 'the angle between the two cylinder axes',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   knuckleRadius_mm: numberOrNone({
     label: 'Knuckle radius of this rod',
@@ -120,7 +121,7 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     max: 150,
     plausible: [0, 60],
     otherwise: 'the common knuckle radius',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   rod_mm: numberOrNone({
     label: 'Length of the articulated rod',
@@ -128,7 +129,7 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     max: 500,
     plausible: [30, 200],
     otherwise: 'master rod length less knuckle radius',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   exhaustTrim_mm: trim('exhaust'),
   transferTrim_mm: trim('transfer'),
@@ -138,7 +139,7 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     max: 60,
     plausible: [10, 35],
     otherwise: 'the common spark advance',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   collector: integerOrNone({
     label: 'Exhaust collector of this cylinder',
@@ -146,7 +147,7 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     max: 28,
     plausible: [1, 4],
     otherwise: 'the collector of its row',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
 });
 
@@ -245,7 +246,7 @@ export const crank = group(
       min: 10,
       max: 150,
       plausible: [25, 80],
-      source: 'the builder’s choice',
+      source: CHOICE,
     }),
     masterRod_mm: number(85, {
       label: 'Length of the master rod',
@@ -280,7 +281,7 @@ export const crank = group(
       max: 500,
       plausible: [30, 150],
       otherwise: '1.5 bores',
-      source: 'the builder’s choice',
+      source: CHOICE,
     }),
     crankcase: v.optional(v.nullable(crankcase), null),
     friction: filled(friction),

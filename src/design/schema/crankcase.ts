@@ -1,5 +1,5 @@
 import { choice, group, number, numberOrNone } from './builders.ts';
-import { wall } from './shared.ts';
+import { CHOICE, wall } from './shared.ts';
 
 const HEYWOOD_CREVICES = 'Heywood, Internal Combustion Engine Fundamentals, 1988, section 8.6';
 
@@ -10,7 +10,7 @@ export const crankcase = group(
     role: choice(['vented', 'plenum'], 'vented', {
       label: 'Use of the crankcase',
       help: 'Vented to the air by its breather; or part of the plenum, so that the pistons work on the charge. Then its volume comes on top of the plenum’s.',
-      source: 'the builder’s choice',
+      source: CHOICE,
     }),
     volume_cc: numberOrNone({
       label: 'Free volume of the crankcase',

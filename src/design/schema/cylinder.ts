@@ -1,5 +1,6 @@
 import { choice, filled, group, number } from './builders.ts';
 import { barrel, piston } from './fit.ts';
+import { CHOICE } from './shared.ts';
 
 export const cylinder = group('Cylinder', 'The small production cylinder of which the engine is made.', {
   bore_mm: number(40, {
@@ -7,7 +8,7 @@ export const cylinder = group('Cylinder', 'The small production cylinder of whic
     min: 15,
     max: 150,
     plausible: [30, 80],
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   compressionRatio: number(7, {
     label: 'Compression ratio',

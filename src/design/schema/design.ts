@@ -7,6 +7,7 @@ import { cylinder } from './cylinder.ts';
 import { exhaust } from './exhaust.ts';
 import { fuel } from './fuel.ts';
 import { plenum } from './plenum.ts';
+import { CHOICE } from './shared.ts';
 import { surroundings } from './surroundings.ts';
 import { wanted } from './wanted.ts';
 import { windows } from './windows.ts';
@@ -25,11 +26,11 @@ export const designSchema = v.pipe(
       v.title('Version of the file'),
       v.description('Of the form of the file, not of the design.'),
     ),
-    name: text('Untitled', 80, { label: 'Name', source: 'the builder’s choice' }),
+    name: text('Untitled', 80, { label: 'Name', source: CHOICE }),
     note: text('', 2000, {
       label: 'Note',
       help: 'What the design is for, what it teaches.',
-      source: 'the builder’s choice',
+      source: CHOICE,
     }),
     crank: filled(crank),
     cylinder: filled(cylinder),

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { group, listOf, number, numberOrNone } from './builders.ts';
-import { discharge, wall } from './shared.ts';
+import { CHOICE, discharge, wall } from './shared.ts';
 
 const collector = group('Collector', 'Into which exhaust windows open, with its outlet to the air.', {
   volume_cc: number(1500, {
@@ -26,7 +26,7 @@ const collector = group('Collector', 'Into which exhaust windows open, with its 
     max: 10000,
     plausible: [50, 1500],
     otherwise: 'no tail pipe: the outlet opens into the air',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   pipeBore_mm: numberOrNone({
     label: 'Bore of the tail pipe',
@@ -34,7 +34,7 @@ const collector = group('Collector', 'Into which exhaust windows open, with its 
     max: 400,
     plausible: [15, 100],
     otherwise: 'that of the outlet',
-    source: 'the builder’s choice',
+    source: CHOICE,
   }),
   pipeFriction: number(0.03, {
     detail: true,

@@ -1,7 +1,7 @@
 import { group, number, numberOrNone } from './builders.ts';
+import { CHOICE } from './shared.ts';
 
 const MEASURE = 'typical; measure it';
-const CHOICE = 'the builder’s choice';
 
 interface LengthSpec {
   readonly label: string;

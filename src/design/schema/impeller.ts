@@ -1,5 +1,6 @@
 import { of } from './blower-kinds.ts';
 import { group, integer, number, numberOrNone } from './builders.ts';
+import { CHOICE } from './shared.ts';
 
 export const impeller = group(
   'Impeller',
@@ -25,7 +26,7 @@ export const impeller = group(
       min: 4,
       max: 40,
       plausible: [8, 24],
-      source: 'the builder’s choice',
+      source: CHOICE,
     }),
     backsweep_deg: number(30, {
       label: 'Backsweep of the blades',
@@ -33,7 +34,7 @@ export const impeller = group(
       min: 0,
       max: 65,
       plausible: [0, 50],
-      source: 'the builder’s choice',
+      source: CHOICE,
     }),
     exitWidth_mm: numberOrNone({
       detail: true,

@@ -1,4 +1,5 @@
 import { group, number, numberOrNone } from './builders.ts';
+import { CHOICE } from './shared.ts';
 
 const WEIGH = 'typical; weigh it';
 
@@ -100,7 +101,7 @@ export const load = group(
       min: 0.2,
       max: 10,
       plausible: [1, 4],
-      source: 'the builder’s choice',
+      source: CHOICE,
     }),
     gearPitch_mm: numberOrNone({
       label: 'Pitch diameter of the output gear on the crank',
@@ -108,7 +109,7 @@ export const load = group(
       max: 500,
       plausible: [20, 150],
       otherwise: '1.5 bores',
-      source: 'the builder’s choice',
+      source: CHOICE,
     }),
     shaft_mm: numberOrNone({
       label: 'Diameter of the output shaft',
@@ -117,7 +118,7 @@ export const load = group(
       max: 200,
       plausible: [10, 60],
       otherwise: 'half the bore',
-      source: 'the builder’s choice',
+      source: CHOICE,
     }),
     shock: number(2, {
       label: 'Factor on a sudden load',

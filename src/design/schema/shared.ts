@@ -1,5 +1,8 @@
 import { choice, filled, group, number, numberOrNone, numbers } from './builders.ts';
 
+/** Source of what nobody but the builder can know. */
+export const CHOICE = 'the builder’s choice';
+
 const DISCHARGE_SOURCE =
   'typical; Annand & Roe, Gas Flow in the Internal Combustion Engine, 1974; Blair, Design and Simulation of Two-Stroke Engines, 1996';
 
@@ -139,5 +142,5 @@ export const wall = (
 
 export const butterflyOrSlide = choice(['butterfly', 'slide'], 'butterfly', {
   label: 'Kind of throttle',
-  source: 'the builder’s choice',
+  source: CHOICE,
 });

@@ -1,7 +1,6 @@
 import { filled, group, number, numberOrNone } from './builders.ts';
 import { space, tolerances } from './fit.ts';
-
-const CHOICE = 'the builder’s choice';
+import { CHOICE } from './shared.ts';
 
 export const wanted = group('What is wanted', 'By what the design is judged.', {
   deliveryRatio: number(1, {

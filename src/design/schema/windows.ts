@@ -1,8 +1,6 @@
 import * as v from 'valibot';
 import { choice, filled, group, integer, listOf, number, numberOrNone, numbersOrNone } from './builders.ts';
-import { discharge, dischargeTable } from './shared.ts';
-
-const CHOICE = 'the builder’s choice';
+import { CHOICE, discharge, dischargeTable } from './shared.ts';
 
 const windowGroup = (what: string) =>
   group(`${what} windows`, 'Equal windows of one kind; further groups make boost or auxiliary windows.', {

@@ -1,0 +1,71 @@
+import { group, number, numberOrNone } from './builders.ts';
+
+export const pistonHeat = group(
+  'Piston as a way for heat',
+  'From the crown through rings and skirt into the liner, and into the crankcase.',
+  {
+    conductivity_W_per_mK: number(134, {
+      label: 'Conductivity of the piston',
+      min: 5,
+      max: 450,
+      plausible: [110, 160],
+      source: 'typical of AlSi12 piston alloys, 134 to 145',
+    }),
+    crownThickness_mm: numberOrNone({
+      label: 'Thickness of the crown',
+      min: 0.5,
+      max: 50,
+      plausible: [3, 9],
+      otherwise: 'a tenth of the bore',
+      source: 'typical',
+    }),
+    ringHeight_mm: numberOrNone({
+      label: 'Height of all rings together',
+      min: 0.2,
+      max: 30,
+      plausible: [1.5, 6],
+      otherwise: '0.06 bores',
+      source: 'typical: two rings of 1.2 mm at a bore of 40 mm',
+    }),
+    ring_W_per_m2K: number(6000, {
+      label: 'Coefficient of the rings',
+      help: 'Groove to ring to liner, on the area that touches the liner.',
+      min: 0,
+      max: 100000,
+      plausible: [2000, 15000],
+      source: 'typical and wide: oil films of some micrometres; calibrate it by a measured crown',
+    }),
+    skirtLength_mm: numberOrNone({
+      label: 'Length of the skirt',
+      min: 0.5,
+      max: 200,
+      plausible: [15, 60],
+      otherwise: '0.7 bores',
+      source: 'typical',
+    }),
+    skirtThickness_mm: numberOrNone({
+      label: 'Thickness of the skirt',
+      min: 0.2,
+      max: 20,
+      plausible: [1.5, 4],
+      otherwise: '0.055 bores',
+      source: 'typical',
+    }),
+    skirt_W_per_m2K: number(600, {
+      label: 'Coefficient from skirt to liner',
+      min: 0,
+      max: 20000,
+      plausible: [300, 2000],
+      source: 'typical: 0.06 mm of hot gas alone is 600; oil leads more',
+    }),
+    underside_W_per_m2K: number(40, {
+      label: 'Coefficient under the crown',
+      help: 'To the gas of a dry crankcase. Pumped charge would take several times as much.',
+      min: 0,
+      max: 5000,
+      plausible: [20, 250],
+      source: 'estimate for a crankcase that pumps nothing; an oil jet reaches 1000 and more',
+    }),
+  },
+  { detail: true },
+);
