@@ -1,6 +1,6 @@
-import { formatNumber } from './format-quantity.ts';
-import type { CrossFault } from './cross-checks.ts';
-import type { Design } from './schema/design.ts';
+import { formatNumber } from '../format-quantity.ts';
+import type { Design } from '../schema/design.ts';
+import type { CrossFault } from './cross-fault.ts';
 
 /** Places of a discharge table rise over their whole range, and every pair of them has its coefficient. */
 export function* dischargeTables({ windows }: Design): Generator<CrossFault> {
