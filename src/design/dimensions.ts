@@ -1,6 +1,7 @@
 import type { Dimensions } from '../sim/fit/dimensions.ts';
 import type { InSi } from './in-si.ts';
 import type { Design } from './schema/design.ts';
+import { usualCrownThickness, usualPistonLength } from './usual-sizes.ts';
 
 /** Sizes that decide whether the engine goes together; where none is given, like engines scale with bore, stroke and rods. */
 export function dimensions({ crank, cylinder, wanted }: InSi<Design>): Dimensions {
@@ -25,9 +26,9 @@ export function dimensions({ crank, cylinder, wanted }: InSi<Design>): Dimension
     },
     piston: {
       pinToCrown: piston.pinToCrown ?? 0.6 * bore,
-      length: piston.length ?? stroke + 0.12 * bore,
+      length: piston.length ?? usualPistonLength(bore, stroke),
       skirtWall: piston.skirtWall ?? 0.05 * bore,
-      crownThickness: piston.crownThickness ?? 0.1 * bore,
+      crownThickness: piston.crownThickness ?? usualCrownThickness(bore),
     },
     rods: {
       bigEnd: rods.bigEnd ?? (articulated ? 2 * knuckleRadius + 2.2 * knucklePin : 0.95 * bore),

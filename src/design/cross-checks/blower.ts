@@ -3,6 +3,7 @@ import { sectionFault } from '../../sim/blower/rotors/section-fault.ts';
 import { deg, mm } from '../../sim/units.ts';
 import { formatNumber } from '../format-quantity.ts';
 import type { Design } from '../schema/design.ts';
+import { usualExitWidth } from '../usual-sizes.ts';
 import { fault } from './cross-fault.ts';
 import type { CrossFault } from './cross-fault.ts';
 
@@ -49,7 +50,7 @@ export function* impeller({ blower }: Design): Generator<CrossFault> {
   const backsweep = backsweep_deg * deg;
   const across = bestFlow * Math.tan(backsweep) * (diameter / Math.PI) * (3 * flowWithoutHead - 2);
   const least = across / (0.98 * wiesnerSlipFactor(blades, backsweep));
-  const width = exitWidth_mm ?? 0.08 * diameter;
+  const width = exitWidth_mm ?? usualExitWidth(diameter);
   if (width < least) {
     const path = 'blower.impeller.exitWidth_mm';
     yield fault(

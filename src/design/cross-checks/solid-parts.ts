@@ -1,5 +1,6 @@
 import { formatNumber } from '../format-quantity.ts';
 import type { Design } from '../schema/design.ts';
+import { usualCrownThickness, usualPistonLength } from '../usual-sizes.ts';
 import { fault } from './cross-fault.ts';
 import type { CrossFault } from './cross-fault.ts';
 
@@ -31,8 +32,8 @@ export function* hollowParts({ cylinder, crank }: Design): Generator<CrossFault>
       'cylinder.bore_mm',
     );
   }
-  const crown = piston.crownThickness_mm ?? 0.1 * bore;
-  const length = piston.length_mm ?? crank.stroke_mm + 0.12 * bore;
+  const crown = piston.crownThickness_mm ?? usualCrownThickness(bore);
+  const length = piston.length_mm ?? usualPistonLength(bore, crank.stroke_mm);
   if (crown >= length) {
     yield fault(
       piston.length_mm === undefined ? 'cylinder.piston.crownThickness_mm' : 'cylinder.piston.length_mm',

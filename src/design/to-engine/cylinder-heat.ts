@@ -1,4 +1,5 @@
 import type { Cooling, CylinderHeat } from '../../sim/engine.ts';
+import { usualCrownThickness } from '../usual-sizes.ts';
 import { circle } from './circle.ts';
 import { masses } from './running-gear.ts';
 import type { Si } from './si.ts';
@@ -50,7 +51,7 @@ function coolingOf(si: Si): Cooling {
     coating: { thickness: cooling.coating, conductivity: cooling.coatingConductivity },
     piston: {
       conductivity: piston.conductivity,
-      crownThickness: piston.crownThickness ?? 0.1 * bore,
+      crownThickness: piston.crownThickness ?? usualCrownThickness(bore),
       ringHeight: piston.ringHeight ?? 0.06 * bore,
       ringCoefficient: piston.ring,
       skirtLength: piston.skirtLength ?? 0.7 * bore,

@@ -1,4 +1,5 @@
 import type { Impeller } from '../../sim/engine.ts';
+import { usualExitWidth } from '../usual-sizes.ts';
 import type { Si } from './si.ts';
 
 /** What a turn of a wheel carries at best flow: V = phi U D^2 with U = pi D n. */
@@ -9,7 +10,7 @@ export function impeller({ tipDiameter, impeller: si }: Si['blower']): Impeller 
   return {
     blades: si.blades,
     backsweep: si.backsweep,
-    exitWidth: si.exitWidth ?? 0.08 * tipDiameter,
+    exitWidth: si.exitWidth ?? usualExitWidth(tipDiameter),
     throatArea: si.throatArea ?? 0.17 * tipDiameter ** 2,
     efficiency: si.efficiency,
     efficiencyAtHalf: si.efficiencyAtHalf,
