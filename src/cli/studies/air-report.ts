@@ -6,7 +6,7 @@ import { boostKept } from '../../sim/study/air/boost-kept.ts';
 import type { FeedFigures } from '../../sim/study/air/fuel-feed.ts';
 import { feedFigures } from '../../sim/study/air/fuel-feed.ts';
 import { backfire } from '../../sim/study/checks/fire/backfire.ts';
-import { intakeTract, oilFlow } from '../../sim/study/checks/intake-tract.ts';
+import { intakeTract, mixturePassesCrankcase, oilFlow } from '../../sim/study/checks/intake-tract.ts';
 import { CORRECTION_RANGE, powerCorrection } from '../../sim/study/checks/standard-air.ts';
 import {
   bar,
@@ -131,7 +131,7 @@ function tract(model: Model, point: SolvedPoint): string[] {
       : `with the relief valve about ${fixed(fire.relievedPressure / bar, 1)} bar`;
   return [
     `Carburettor: ${fixed(intake.depression / mbar, 1)} mbar below ambient behind the throttle, ${fixed(intake.throatSpeed, 0)} m/s in its open area, ${fixed(intake.boreSpeed, 0)} m/s over the bore;`,
-    `  mixture wets ${fixed(intake.wettedVolume / cc, 0)} cc on its way to the cylinders. Premix carries ${fixed((oilFlow(model, point) * HOUR) / litre, 3)} l/h of oil; none of it passes the crankcase, whose bearings need their own.`,
+    `  mixture wets ${fixed(intake.wettedVolume / cc, 0)} cc on its way to the cylinders. Premix carries ${fixed((oilFlow(model, point) * HOUR) / litre, 3)} l/h of oil; ${mixturePassesCrankcase(model.engine) ? 'it passes the crankcase, but whether its bearings get enough of it is not reckoned.' : 'none of it passes the crankcase, whose bearings need their own.'}`,
     fire.plenumBurns
       ? `Plenum: ${fixed(fire.tractMass / gram, 2)} g of mixture (${fixed(fire.energy / kJ, 1)} kJ) stand in the tract. If it burned shut in, the plenum would see up to ${fixed(fire.spaces.find(({ space }) => space === 'plenum')!.closedPressure / bar, 1)} bar; ${relieved}.`
       : 'Plenum: no fuel joins the air ahead of it, so no mixture stands there but what is blown back.',

@@ -1,4 +1,5 @@
 import { AIR_INDEX, FUEL_INDEX, LIQUID_INDEX } from '../gas/mixture.ts';
+import { plenumVolume } from '../geometry/plenum-volume.ts';
 import { TURN } from '../units.ts';
 import { designFlows } from './assembly/design-flows.ts';
 import type { Parts } from './assembly/flow-elements.ts';
@@ -118,8 +119,7 @@ export class CycleSystem {
     const pistons = new Pistons(geometry.cylinders, at.cylinders, geometry.boreArea, omega, gas);
     this.pistons = pistons;
     const { crankcase } = engine;
-    if (crankcase)
-      pistons.workOn(at.crankcase, crankcase.volume + (crankcase.isPlenum ? engine.plenum.volume : 0));
+    if (crankcase) pistons.workOn(at.crankcase, crankcase.isPlenum ? plenumVolume(engine) : crankcase.volume);
     const keepsSparks = engine.combustion.enabled && engine.cylinderHeat.law === 'Woschni';
     const { solvesWalls } = engine.cylinderHeat;
     const memory = new Memory(geometry.cylinders.length, keepsSparks, solvesWalls ? SURFACES : 0);

@@ -1,7 +1,9 @@
 import type { Model } from '../../cycle/model.ts';
+import type { Engine } from '../../engine.ts';
 import { throttleArea } from '../../exchange/throttle-area.ts';
 import { AIR_INDEX } from '../../gas/mixture.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
+import { wettedVolume } from '../wetted-volume.ts';
 import { throatSpeed } from './jet.ts';
 
 /** What the carburettor sees. */
@@ -14,7 +16,7 @@ export interface IntakeTract {
   readonly boreSpeed: number;
   /** Open area of the throttle, its coefficient not counted [m^2]. */
   readonly openArea: number;
-  /** Everything that mixture wets before it reaches the cylinders: inlet box, plenum, passages; less where fuel joins later [m^3]. */
+  /** Everything that mixture wets before it reaches the cylinders, see wetted-volume.ts [m^3]. */
   readonly wettedVolume: number;
 }
 
@@ -44,20 +46,20 @@ export function intakeTract(model: Model, point: SolvedPoint): IntakeTract {
   };
 }
 
-function wettedVolume({ engine, geometry }: Model): number {
-  const { feed } = engine.charge;
-  if (feed === 'cylinders') return 0;
-  const passages = geometry.cylinders.length * engine.passages.volume;
-  return feed === 'passages' ? passages : engine.intake.boxVolume + engine.plenum.volume + passages;
-}
-
 /**
  * Oil that the mixture carries through the engine [m^3/s].
  *
  *   V_oil = share mdot_fuel / rho_fuel
  *
  * Fuel flow counts oil with the fuel [kg/s], its share is by volume [-], density that of fuel with oil [kg/m^3].
- * None of it passes the crankcase of a blown engine: its bearings need a supply of their own.
+ * None of it passes a crankcase that mixture does not pass: its bearings need a supply of their own.
  */
 export const oilFlow = ({ engine, mixture }: Model, point: SolvedPoint): number =>
   (engine.charge.oilShare * point.engine.fuelFlow) / mixture.fuel.liquidDensity;
+
+/** Whether mixture, and the oil in it, passes the crankcase: that of a carburettor, where the crankcase is part of the plenum. */
+export const mixturePassesCrankcase = ({
+  crankcase,
+  charge,
+}: Pick<Engine, 'crankcase' | 'charge'>): boolean =>
+  crankcase?.isPlenum === true && charge.feed === 'carburettor';

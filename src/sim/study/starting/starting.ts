@@ -9,6 +9,7 @@ import { inertiasOf } from '../pulses/pulses.ts';
 import type { Study } from '../study-step.ts';
 import { turnByTurn } from '../turn-by-turn.ts';
 import type { Turn } from '../turn-by-turn.ts';
+import { wettedVolume } from '../wetted-volume.ts';
 import { coldModel } from './cold-model.ts';
 import { turnTorque } from './turn-torque.ts';
 import type { TurnTorque } from './turn-torque.ts';
@@ -126,11 +127,11 @@ export function* starting(
   const most = (of: (turn: TurnTorque) => number) => Math.max(...turned.map(of));
   const lent = most((torque) => torque.lent);
   const slowest = point.speed ** 2 - (2 * lent) / inertia;
-  const wettedVolume = wettedBy(model);
+  const wetted = wettedVolume(model);
   return success({
     turns,
-    wettedVolume,
-    turnsToDisplace: wettedVolume / (engine.blower.count * engine.blower.displacement * drive.ratio),
+    wettedVolume: wetted,
+    turnsToDisplace: wetted / (engine.blower.count * engine.blower.displacement * drive.ratio),
     combustible:
       turns.find(({ richest }) => richest !== null && richest <= engine.combustion.leanLimit)?.turn ?? null,
     firstFiring: firing?.turn ?? null,
@@ -141,16 +142,6 @@ export function* starting(
     slowest: slowest > 0 ? Math.sqrt(slowest) : null,
     broke,
   });
-}
-
-/** Inlet box, plenum and passages behind a carburettor; the passages alone where fuel joins at their mouths [m^3]. */
-function wettedBy({ engine, geometry }: Model): number {
-  const { charge, intake, plenum, passages } = engine;
-  if (charge.feed === 'cylinders') return 0;
-  const mouths = geometry.cylinders.length * passages.volume;
-  if (charge.feed === 'passages') return mouths;
-  const beneath = engine.crankcase?.isPlenum ? engine.crankcase.volume : 0;
-  return mouths + intake.boxVolume + plenum.volume + beneath;
 }
 
 /** Of the first turn with the ignition off, for engines that fire at once. */

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Engine } from '../../../../src/sim/index.ts';
 import { solveToEnd } from '../../../../src/sim/index.ts';
-import { intakeTract, oilFlow } from '../../../../src/sim/study/checks/intake-tract.ts';
+import {
+  intakeTract,
+  mixturePassesCrankcase,
+  oilFlow,
+} from '../../../../src/sim/study/checks/intake-tract.ts';
 import { clearanceFromTest, heldPressure } from '../../../../src/sim/study/checks/leak-check.ts';
 import { snappedThrottle } from '../../../../src/sim/study/checks/snapped-throttle.ts';
 import { finishStudy } from '../../../../src/sim/study/study-step.ts';
@@ -64,6 +69,25 @@ describe('clearanceFromTest', () => {
   });
 });
 
+const crankcase = (isPlenum: boolean): Engine['crankcase'] => ({
+  isPlenum,
+  volume: 2000 * cc,
+  breather: { area: 100 * mm2, dischargeCoefficient: 0.6 },
+  blowBy: { area: 0, dischargeCoefficient: 0.6 },
+  wall: engine.plenum.wall,
+});
+
+describe('mixturePassesCrankcase', () => {
+  it('is so for a carburettor and a crankcase that is part of the plenum alone', () => {
+    const { charge } = engine;
+    expect(mixturePassesCrankcase({ charge, crankcase: crankcase(true) })).toBe(true);
+    expect(mixturePassesCrankcase({ charge, crankcase: crankcase(false) })).toBe(false);
+    expect(mixturePassesCrankcase({ charge, crankcase: null })).toBe(false);
+    const injected = { ...charge, feed: 'passages' as const };
+    expect(mixturePassesCrankcase({ charge: injected, crankcase: crankcase(true) })).toBe(false);
+  });
+});
+
 describe('intakeTract', () => {
   it('has throat speeds of Bernoulli for a small depression: sqrt(2 dp / rho)', () => {
     const { depression, throatSpeed, greatestDepression, boreSpeed } = intakeTract(model, cycle);
@@ -76,6 +100,14 @@ describe('intakeTract', () => {
 
   it('wets 900 + 350 + 5 × 30 cc in Parsley 5', () => {
     expect(intakeTract(model, cycle).wettedVolume / cc).toBeCloseTo(1400, 9);
+  });
+
+  it('wets 2000 cc of crankcase besides where that is part of the plenum, and none where it is vented', () => {
+    const wetted = (isPlenum: boolean) =>
+      intakeTract({ ...model, engine: { ...engine, crankcase: crankcase(isPlenum) } }, cycle).wettedVolume /
+      cc;
+    expect(wetted(true)).toBeCloseTo(3400, 9);
+    expect(wetted(false)).toBeCloseTo(1400, 9);
   });
 });
 

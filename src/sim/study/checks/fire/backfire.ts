@@ -1,6 +1,7 @@
 import type { Model } from '../../../cycle/model.ts';
 import { FLAME_SPEED_LAWS, laminarFlameSpeed } from '../../../combustion/flame-speed.ts';
 import type { FlameSpeedLaw } from '../../../combustion/flame-speed.ts';
+import { plenumVolume } from '../../../geometry/plenum-volume.ts';
 import type { SolvedPoint } from '../../../results/point-result.ts';
 import { bar } from '../../../units.ts';
 import { ChargeFire } from './charge-fire.ts';
@@ -71,8 +72,8 @@ const DISC_OPENS = 0.1 * bar;
  *   t_b = r / (S F R_2 T_2 / (R_1 T_1)),   r = (3 V / (4 pi))^(1/3)
  *   piled up: a passage is compressed isentropically to the plenum's shut-in pressure, then burns shut in itself
  *
- * S laminar flame speed [m/s], F how much faster it runs here [-]; V plenum [m^3]. The crankcase is taken as full of charge at ambient
- * pressure and temperature, the most it can hold.
+ * S laminar flame speed [m/s], F how much faster it runs here [-]; V plenum, with the crankcase where that is part of it [m^3]. A
+ * crankcase apart from it is taken as full of charge at ambient pressure and temperature, the most it can hold.
  *
  * Valid: upper bounds for spaces that burn one at a time, dissociation and heat left out; no pressure waves, no detonation, which go far
  * beyond. The vented figure stands and falls with F. None is a strength to design for.
@@ -81,7 +82,8 @@ const DISC_OPENS = 0.1 * bar;
 export function backfire(model: Model, point: SolvedPoint, options: BackfireOptions = {}): Backfire {
   const { flameFactor = USUAL_FLAME_FACTOR, crankcaseVolume = null, heldAbove = USUAL_HELD } = options;
   const { engine } = model;
-  const { ambient, charge, intake, passages, plenum } = engine;
+  const { ambient, charge, intake, passages } = engine;
+  const volume = plenumVolume(engine);
   const fire = new ChargeFire(model);
   const space = (name: FireIn['space'], volume: number, pressure: number, temperature: number): FireIn => {
     const mass = (pressure * volume) / (fire.freshGasConstant * temperature);
@@ -93,7 +95,7 @@ export function backfire(model: Model, point: SolvedPoint, options: BackfireOpti
   const plenumBurns = standing.includes('plenum');
   const tract = [
     space('inlet box', intake.boxVolume, point.inletBox.meanPressure, point.inletBox.meanTemperature),
-    space('plenum', plenum.volume, p1, T1),
+    space('plenum', volume, p1, T1),
     space('passages', model.geometry.cylinders.length * passages.volume, p1, T1),
   ].filter((each) => standing.includes(each.space));
   const spaces =
@@ -104,10 +106,10 @@ export function backfire(model: Model, point: SolvedPoint, options: BackfireOpti
   const burned = fire.shutIn(p1, T1);
   const laws = FLAME_SPEED_LAWS as Readonly<Record<string, FlameSpeedLaw>>;
   const laminar = laminarFlameSpeed(laws[charge.fuel]!, T1, p1, charge.lambda, 0);
-  const radius = Math.cbrt((3 * plenum.volume) / (4 * Math.PI));
+  const radius = Math.cbrt((3 * volume) / (4 * Math.PI));
   const burnTime = radius / ((laminar * flameFactor * burned.pressure) / p1);
   const held = ambient.pressure + heldAbove;
-  const { relief } = plenum;
+  const { relief } = engine.plenum;
   const sum = (of: (each: FireIn) => number) => tract.reduce((total, each) => total + of(each), 0);
   return {
     spaces,
@@ -117,7 +119,7 @@ export function backfire(model: Model, point: SolvedPoint, options: BackfireOpti
     relievedPressure:
       relief && plenumBurns
         ? ventedPressure(fire, {
-            volume: plenum.volume,
+            volume,
             pressure: p1,
             temperature: T1,
             area: relief.area * relief.dischargeCoefficient,
@@ -132,7 +134,7 @@ export function backfire(model: Model, point: SolvedPoint, options: BackfireOpti
       : null,
     reliefNeeded: plenumBurns
       ? ventArea({
-          volume: plenum.volume,
+          volume,
           start: p1,
           holds: held,
           opens: DISC_OPENS,

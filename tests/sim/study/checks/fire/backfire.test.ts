@@ -148,6 +148,23 @@ describe('backfire', () => {
     ]);
   });
 
+  it('burns 900 cc of plenum and 700 cc of crankcase together where they are one space: more gas, a slower burn, a larger vent', () => {
+    const crankcase = {
+      isPlenum: true,
+      volume: 700 * cc,
+      breather: { area: 0, dischargeCoefficient: 0.6 },
+      blowBy: { area: 0, dischargeCoefficient: 0.6 },
+      wall: engine.plenum.wall,
+    };
+    const one = backfire({ ...model, engine: { ...engine, crankcase } }, cycle);
+    expect(one.spaces.find((each) => each.space === 'plenum')!.mass / space('plenum').mass).toBeCloseTo(
+      16 / 9,
+      12,
+    );
+    expect(one.burnTime / fire.burnTime).toBeCloseTo(Math.cbrt(16 / 9), 12);
+    expect(one.reliefNeeded! / fire.reliefNeeded!).toBeCloseTo((16 / 9) ** (2 / 3), 12);
+  });
+
   it('takes every space to its own shut-in pressure, and a packed passage far beyond: about the square of the ratio, cooled by its own heat', () => {
     for (const { closedPressure, pressure } of fire.spaces) {
       expect(closedPressure / pressure).toBeGreaterThan(8);
