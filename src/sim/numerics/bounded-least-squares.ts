@@ -1,3 +1,5 @@
+import { solveLinear } from './solve-linear.ts';
+
 /** A sum of squares near a place, in matrices: 1/2 x G x - c x, G symmetric and positive definite, row-major. */
 export interface Quadratic {
   readonly size: number;
@@ -52,7 +54,7 @@ const ARRIVED = 1e-13;
  * @returns the place
  *
  * Valid: G positive definite; then there is one least place, and the free set settles after a few rounds.
- * Numerics: Cholesky on the free ones; t halved until the value falls, along the path bent by the bounds.
+ * Numerics: elimination on the free ones; t halved until the value falls, along the path bent by the bounds.
  * Source: Bertsekas, SIAM J. Control Optim. 20, 1982, 221-246.
  */
 export function leastWithin(quadratic: Quadratic, low: Float64Array, high: Float64Array): Float64Array {
@@ -86,26 +88,12 @@ export function leastWithin(quadratic: Quadratic, low: Float64Array, high: Float
   return x;
 }
 
-/** -G_ff^-1 g_f by Cholesky. */
-function newtonStep({ size, G }: Quadratic, g: Float64Array, free: readonly number[]): Float64Array {
-  const n = free.length;
-  const L = new Float64Array(n * n);
-  const d = Float64Array.from(free, (i) => -g[i]!);
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) {
-      let sum = G[free[i]! * size + free[j]!]!;
-      for (let k = 0; k < j; k++) sum -= L[i * n + k]! * L[j * n + k]!;
-      L[i * n + j] = i === j ? Math.sqrt(sum) : sum / L[j * n + j]!;
-    }
-    for (let k = 0; k < i; k++) d[i]! -= L[i * n + k]! * d[k]!;
-    d[i]! /= L[i * n + i]!;
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    for (let k = i + 1; k < n; k++) d[i]! -= L[k * n + i]! * d[k]!;
-    d[i]! /= L[i * n + i]!;
-  }
-  return d;
-}
+/** -G_ff^-1 g_f. */
+const newtonStep = ({ size, G }: Quadratic, g: Float64Array, free: readonly number[]): Float64Array =>
+  solveLinear(
+    free.map((i) => Float64Array.from(free, (j) => G[i * size + j]!)),
+    Float64Array.from(free, (i) => -g[i]!),
+  );
 
 /**
  * A place within bounds brought onto a grid: rounded, then moved by single steps of one unknown as long as the quadratic falls.
