@@ -1,3 +1,4 @@
+import { withinTurn } from '../geometry/angles.ts';
 import type { FitKind, Pair } from './fit-check.ts';
 import type { CylinderParts, RowParts } from './row-parts.ts';
 import { shapePair } from './shape-pair.ts';
@@ -76,8 +77,7 @@ export function neighbours(
   cylinders: readonly CylinderParts[],
   angle: (one: CylinderParts) => number,
 ): readonly (readonly [CylinderParts, CylinderParts])[] {
-  const full = 2 * Math.PI;
-  const turned = (one: CylinderParts): number => ((angle(one) % full) + full) % full;
+  const turned = (one: CylinderParts): number => withinTurn(angle(one));
   const round = [...cylinders].sort((a, b) => turned(a) - turned(b));
   if (round.length < 2) return [];
   if (round.length === 2) return [[round[0]!, round[1]!]];

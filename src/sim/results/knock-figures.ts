@@ -3,6 +3,7 @@ import { trapAngle } from '../cycle/schedule.ts';
 import { knockIntegral, octaneNeeded } from '../combustion/knock.ts';
 import { wiebePhase } from '../combustion/wiebe.ts';
 import { AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX } from '../gas/mixture.ts';
+import { restOfTurn } from '../geometry/angles.ts';
 import { TURN } from '../units.ts';
 import { followEndGas } from './end-gas.ts';
 import type { KnockFigures, Traces } from './point-result.ts';
@@ -49,6 +50,6 @@ export function knockFigures(
 
 /** A spark that strikes while windows are still open lights nothing before they shut [rad]. */
 function after(shut: number, spark: number): number {
-  const since = spark - shut - TURN * Math.floor((spark - shut) / TURN);
+  const since = restOfTurn(spark - shut);
   return since > TURN / 2 ? shut : shut + since;
 }

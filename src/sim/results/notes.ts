@@ -1,7 +1,8 @@
 import { MOST_TURNS } from '../cycle/model.ts';
 import type { Model } from '../cycle/model.ts';
 import { trapAngle } from '../cycle/schedule.ts';
-import { celsiusFromKelvin, TURN } from '../units.ts';
+import { restOfTurn } from '../geometry/angles.ts';
+import { celsiusFromKelvin } from '../units.ts';
 import { beyondTables } from './beyond-tables.ts';
 import { blowerNotes } from './blower-notes.ts';
 import { inertiaNotes } from './inertia-notes.ts';
@@ -66,9 +67,8 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
 function injectedLate({ engine, geometry }: Model): number {
   const { feed, injection } = engine.charge;
   if (feed !== 'cylinders' || !engine.combustion.enabled) return 0;
-  const room = (angle: number) => angle - TURN * Math.floor(angle / TURN);
   return geometry.cylinders.filter(
-    (each) => room(each.sparkAngle - trapAngle(each)) < injection.delay + injection.duration,
+    (each) => restOfTurn(each.sparkAngle - trapAngle(each)) < injection.delay + injection.duration,
   ).length;
 }
 

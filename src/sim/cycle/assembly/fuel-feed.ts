@@ -1,7 +1,7 @@
 import { dropEvaporationRate } from '../../gas/drop-evaporation.ts';
 import { liquidEnthalpy } from '../../gas/fuel.ts';
 import { LIQUID_INDEX } from '../../gas/mixture.ts';
-import { TURN } from '../../units.ts';
+import { restOfTurn } from '../../geometry/angles.ts';
 import { trapAngle } from '../schedule.ts';
 import { CylinderInjection } from '../sources/cylinder-injection.ts';
 import { Evaporating } from '../sources/evaporating.ts';
@@ -32,7 +32,7 @@ export function cylinderInjectionOf(parts: Parts): CylinderInjection | null {
   if (charge.feed !== 'cylinders') return null;
   const cylinders = model.network.at.cylinders.map((node, j) => {
     const angle = trapAngle(model.geometry.cylinders[j]) + charge.injection.delay;
-    return { node, beginAngle: ((angle % TURN) + TURN) % TURN };
+    return { node, beginAngle: restOfTurn(angle) };
   });
   return new CylinderInjection(cylinders, charge.injection.duration, injected(parts), instant, memory, gas);
 }

@@ -1,4 +1,5 @@
 import type { CylinderHeat } from '../../engine.ts';
+import { restOfTurn } from '../../geometry/angles.ts';
 import { woschniCoefficient, woschniVelocity } from '../../heat-transfer/woschni.ts';
 import { TURN } from '../../units.ts';
 import type { GasStates } from '../gas-states.ts';
@@ -40,8 +41,7 @@ export class WoschniFilm implements Film {
       const node = nodes[j];
       const { sparkAngle, sweptVolume } = pistons.cylinders[j];
       const open = Math.min(1, (pistons.exhaustArea[j] + pistons.transferArea[j]) / this.openArea);
-      const turned = instant.theta - sparkAngle;
-      const since = turned - TURN * Math.floor(turned / TURN);
+      const since = restOfTurn(instant.theta - sparkAngle);
       const sparked = memory.keepsSparks && memory.sparkVolume(j) > 0 && since < 0.5 * TURN;
       const C2 = sparked ? (1 - open) * burning : 0;
       const p = gas.pressure[node];

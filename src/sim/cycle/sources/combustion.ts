@@ -3,10 +3,10 @@ import { burnedShare } from '../../combustion/completeness.ts';
 import { wiebeFraction, wiebePhase } from '../../combustion/wiebe.ts';
 import type { Combustion } from '../../engine.ts';
 import { AIR_INDEX, FUEL_INDEX, LIQUID_INDEX, PRODUCTS_INDEX } from '../../gas/mixture.ts';
+import { restOfTurn } from '../../geometry/angles.ts';
 import type { GasStates } from '../gas-states.ts';
 import type { Instant, StepSource } from '../instant.ts';
 import type { Memory } from '../memory.ts';
-import { TURN } from '../../units.ts';
 
 /**
  * How a charge near the misfire limit burns: `averaged`, in the share that stands for many turns, so that a periodic state
@@ -133,8 +133,7 @@ export class Burning implements StepSource {
       const mass = memory.burnMass(j);
       if (mass === 0) continue;
       const { node, sparkAngle } = cylinders[j];
-      const turned = theta - sparkAngle;
-      const since = turned - TURN * Math.floor(turned / TURN);
+      const since = restOfTurn(theta - sparkAngle);
       const duration = memory.burnDuration(j);
       const begin = (since - memory.burnDelay(j)) / duration;
       const end = begin + span / duration;

@@ -1,4 +1,5 @@
 import { AIR_INDEX, FUEL_INDEX, LIQUID_INDEX } from '../../gas/mixture.ts';
+import { restOfTurn } from '../../geometry/angles.ts';
 import { TURN } from '../../units.ts';
 import type { GasStates } from '../gas-states.ts';
 import type { Instant, StepSource } from '../instant.ts';
@@ -56,8 +57,7 @@ export class CylinderInjection implements StepSource {
     const { cylinders, instant, memory, duration } = this;
     const { theta, span, omega } = instant;
     for (let j = 0; j < cylinders.length; j++) {
-      const turned = theta - cylinders[j].beginAngle;
-      const since = turned - TURN * Math.floor(turned / TURN);
+      const since = restOfTurn(theta - cylinders[j].beginAngle);
       const share = within(since, span, duration) + within(since - TURN, span, duration);
       this.rate[j] = (memory.injection(j) * share * omega) / span;
     }

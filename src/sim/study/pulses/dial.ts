@@ -1,3 +1,4 @@
+import { withinTurn } from '../../geometry/angles.ts';
 import type { EngineGeometry } from '../../geometry/cylinder-geometry.ts';
 import { firingOrder } from '../../geometry/firing-order.ts';
 import { TURN } from '../../units.ts';
@@ -26,12 +27,11 @@ export interface Dial {
 
 /** When every cylinder is at its true top dead centre and opens its windows, and how evenly that is spread over the turn. */
 export function dial({ cylinders }: Pick<EngineGeometry, 'cylinders'>): Dial {
-  const inTurn = (angle: number) => ((angle % TURN) + TURN) % TURN;
   const events = cylinders.map(({ index, tdc, exhaust, transfer }): DialEvents => ({
     index,
-    topDeadCentre: inTurn(tdc),
-    exhaustOpens: inTurn(tdc + exhaust.opensAfterOwnTdc),
-    transferOpens: inTurn(tdc + transfer.opensAfterOwnTdc),
+    topDeadCentre: withinTurn(tdc),
+    exhaustOpens: withinTurn(tdc + exhaust.opensAfterOwnTdc),
+    transferOpens: withinTurn(tdc + transfer.opensAfterOwnTdc),
   }));
   const gapsOf = (kind: keyof Dial['gaps']): Gaps => {
     const intervals = firingOrder(events.map((each) => each[kind])).map(({ interval }) => interval);
