@@ -1,3 +1,5 @@
+import { rpm } from '../units.ts';
+
 /** Where the engine runs. */
 export interface OperatingPoint {
   /** Crank speed [rad/s]. */
@@ -7,5 +9,5 @@ export interface OperatingPoint {
 }
 
 /** Speeds the model is meant for [rad/s]: 150 to 20 000 rpm. */
-export const MIN_SPEED = (150 * 2 * Math.PI) / 60;
-export const MAX_SPEED = (20000 * 2 * Math.PI) / 60;
+export const MIN_SPEED = 150 * rpm;
+export const MAX_SPEED = 20_000 * rpm;

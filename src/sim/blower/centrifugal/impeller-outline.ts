@@ -1,4 +1,5 @@
 import type { Impeller } from '../../engine.ts';
+import { TURN } from '../../units.ts';
 
 /** Radius from which blades are drawn, and their thickness, over the tip radius. */
 const EYE = 0.35;
@@ -26,7 +27,7 @@ export function impellerOutline(
   }
   const spot = (r: number, angle: number) => ({ x: r * Math.cos(angle), y: r * Math.sin(angle) });
   return Array.from({ length: blades }, (_, blade) => {
-    const at = (2 * Math.PI * blade) / blades;
+    const at = (TURN * blade) / blades;
     const half = (r: number) => (THICKNESS * tipRadius) / 2 / r;
     return [
       ...camber.map(({ r, phi }) => spot(r, at + phi - half(r))),

@@ -1,3 +1,4 @@
+import { TURN } from '../../units.ts';
 import type { Spot } from './profile.ts';
 import { turned } from './turned.ts';
 
@@ -31,7 +32,7 @@ export function meshGap(corners: readonly Spot[], lobes: number, distance: numbe
   let at = { rotorAngle: 0, radius: 0 };
   for (let step = 0; step < steps; step++) {
     // Off the symmetric places, which a few steps would otherwise meet again and again.
-    const rotorAngle = ((step + 0.37) / steps) * ((2 * Math.PI) / lobes);
+    const rotorAngle = ((step + 0.37) / steps) * (TURN / lobes);
     const first = corners.map(({ x, y }) => turned(x, y, rotorAngle));
     const second = corners.map(({ x, y }) => {
       const place = turned(x, y, matingAngle(rotorAngle, lobes));

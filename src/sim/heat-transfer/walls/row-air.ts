@@ -2,6 +2,7 @@ import type { Cooling } from '../../engine.ts';
 
 /** Speed below which warmed air is carried off by its own rising [m/s]. A declared guess; it keeps still air finite. */
 const RISING = 1;
+/** Of air at 25 degrees Celsius and one atmosphere [J/(kg K)], [kg/m^3]; the two shares below outweigh their last digits by far. */
 const AIR_HEAT = 1006;
 const AIR_DENSITY = 1.18;
 

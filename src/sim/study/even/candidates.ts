@@ -2,7 +2,7 @@ import { helixAttenuation } from '../../blower/roots-ripple.ts';
 import type { Model } from '../../cycle/model.ts';
 import type { Engine } from '../../engine.ts';
 import { withinTurn } from '../../geometry/angles.ts';
-import { TURN } from '../../units.ts';
+import { deg, TURN } from '../../units.ts';
 import { arrangementOf } from './arrangement.ts';
 import type { Arrangement } from './arrangement.ts';
 
@@ -75,7 +75,7 @@ export function candidates(model: Model, typed: readonly number[] | null = null)
   });
 }
 
-const degrees = (angle: number): string => ((angle * 360) / TURN).toFixed(2);
+const degrees = (angle: number): string => (angle / deg).toFixed(2);
 const rowsKey = (rows: Arrangement['rows']): string =>
   rows.map(({ throwAngle, staggerAngle }) => `${degrees(throwAngle)}/${degrees(staggerAngle)}`).join(' ');
 

@@ -1,3 +1,4 @@
+import { deg } from '../../units.ts';
 import type { AimName } from './aims.ts';
 import type { Measure } from './ranking.ts';
 import type { Candidate } from './candidates.ts';
@@ -59,8 +60,7 @@ export const MEASURE_NAMES: Readonly<Record<Measure, string>> = {
   hiddenBarrels: 'barrels behind others',
 };
 
-const degrees = (angle: number): string =>
-  `${Number(((angle * 180) / Math.PI).toFixed(1))}°`.replace('-', '−');
+const degrees = (angle: number): string => `${Number((angle / deg).toFixed(1))}°`.replace('-', '−');
 
 const COUNTS: readonly (string | undefined)[] = [undefined, 'one', 'two', 'three', 'four', 'five', 'six'];
 

@@ -4,7 +4,7 @@ import { internalEnergy } from '../../gas/polynomial.ts';
 import type { CylinderGeometry } from '../../geometry/cylinder-geometry.ts';
 import { findRoot } from '../../numerics/find-root.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
-import { deg } from '../../units.ts';
+import { deg, TURN } from '../../units.ts';
 
 /** Exponent of the compression. Typical, 1.30 to 1.37 [-]. */
 export const COMPRESSION_EXPONENT = 1.34;
@@ -65,7 +65,7 @@ function worstOf(
     travel.evaluate(tdc - beforeTdc);
     return clearanceVolume + geometry.boreArea * travel.value;
   };
-  const shut = 2 * Math.PI - closes;
+  const shut = TURN - closes;
   const trappedVolume = volumeAt(shut);
   let worst: EarlyFire = { index, beforeTdc: 0, pressure: engine.ambient.pressure, torque: 0 };
   for (let beforeTdc = STEP; beforeTdc < shut; beforeTdc += STEP) {

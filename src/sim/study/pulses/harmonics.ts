@@ -1,3 +1,4 @@
+import { TURN } from '../../units.ts';
 import type { WorkCurve } from './work-curve.ts';
 import { angleOfPart, torqueOfParts } from './work-curve.ts';
 
@@ -23,8 +24,8 @@ export interface Harmonic {
 export function harmonics(work: WorkCurve, turns: number, highest: number): readonly Harmonic[] {
   const torque = torqueOfParts(work);
   const parts = torque.length;
-  const cos = torque.map((_, j) => Math.cos((2 * Math.PI * j) / parts));
-  const sin = torque.map((_, j) => Math.sin((2 * Math.PI * j) / parts));
+  const cos = torque.map((_, j) => Math.cos((TURN * j) / parts));
+  const sin = torque.map((_, j) => Math.sin((TURN * j) / parts));
   return Array.from({ length: Math.floor(highest * turns) }, (_, i): Harmonic => {
     const k = i + 1;
     let [re, im] = [0, 0];
