@@ -3,14 +3,13 @@ import type { SpeedLine } from '../../blower/centrifugal/speed-line.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
 import type { GasStates } from '../gas-states.ts';
 import type { Instant } from '../instant.ts';
-import type { BlowerFlow } from './blower-flow.ts';
+import { BlowerFlow } from './blower-flow.ts';
 
 export interface CentrifugalDrive {
   /** Volume that all wheels carry at best flow [m^3/s]. */
   readonly bestFlow: number;
   readonly tipSpeed: number;
   readonly throatArea: number;
-  readonly casingHeatShare: number;
 }
 
 /**
@@ -24,41 +23,40 @@ export interface CentrifugalDrive {
  *
  * Valid: quasi-steady; no stall or surge, see SpeedLine. The inducer's limit uses the box's pressure and temperature, its blades'
  * Mach number those of ambient air.
- * Records: fluid work, heat of the casing [W].
  */
-export class CentrifugalBlower implements BlowerFlow {
-  readonly recordCount = 2;
-  recordAt = 0;
+export class CentrifugalBlower extends BlowerFlow {
   private intoPlenum = 0;
   private intoBox = 0;
   /** Choking mass flow times sqrt(T1) over p1. */
   private readonly choke: number;
 
   constructor(
-    private readonly edge: number,
+    edge: number,
     private readonly drive: CentrifugalDrive,
     private readonly line: SpeedLine,
-    private readonly instant: Instant,
-    private readonly gas: GasStates,
-    private readonly edges: EdgeFlows,
+    casingHeatShare: number,
+    instant: Instant,
+    gas: GasStates,
+    edges: EdgeFlows,
     ambient: { readonly temperature: number; readonly gasConstant: number; readonly gamma: number },
   ) {
+    super(edge, casingHeatShare, instant, gas, edges);
     const { temperature: T, gasConstant: R, gamma } = ambient;
     const sound = Math.sqrt(gamma * R * T);
     const flow = inducerChoke(drive.throatArea, INDUCER_RADIUS * drive.tipSpeed, 1 / (R * T), sound, gamma);
     this.choke = flow * Math.sqrt(T);
   }
 
-  get fluidTorque(): number {
-    return (this.intoPlenum + this.intoBox) / this.instant.omega;
+  protected get fluidWork(): number {
+    return this.intoPlenum + this.intoBox;
   }
 
   get powerIntoPlenum(): number {
-    return (1 - this.drive.casingHeatShare) * this.intoPlenum;
+    return (1 - this.casingHeatShare) * this.intoPlenum;
   }
 
   get powerIntoBox(): number {
-    return (1 - this.drive.casingHeatShare) * this.intoBox;
+    return (1 - this.casingHeatShare) * this.intoBox;
   }
 
   setFlows(): void {
@@ -101,18 +99,6 @@ export class CentrifugalBlower implements BlowerFlow {
       edges.carryBulk(edge, to);
       this.intoPlenum = 0;
       this.intoBox = -best * x * line.work(0) * U2;
-    }
-  }
-
-  addTo(rates: Float64Array, record: boolean): void {
-    const { gas, edges, edge, drive, intoPlenum, intoBox } = this;
-    const share = 1 - drive.casingHeatShare;
-    rates[edges.to[edge] * gas.stride + gas.set.count] += share * intoPlenum;
-    rates[edges.from[edge] * gas.stride + gas.set.count] += share * intoBox;
-    if (record) {
-      const work = intoPlenum + intoBox;
-      rates[this.recordAt] = work;
-      rates[this.recordAt + 1] = drive.casingHeatShare * work;
     }
   }
 }

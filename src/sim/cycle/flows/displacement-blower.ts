@@ -3,7 +3,7 @@ import { rootsRipple } from '../../blower/roots-ripple.ts';
 import type { EdgeFlows } from '../edge-flows.ts';
 import type { GasStates } from '../gas-states.ts';
 import type { Instant } from '../instant.ts';
-import type { BlowerFlow } from './blower-flow.ts';
+import { BlowerFlow } from './blower-flow.ts';
 
 export interface DisplacementDrive {
   /** Volume displaced by all blowers per radian of the crank, mean [m^3/rad]. */
@@ -19,8 +19,6 @@ export interface DisplacementDrive {
   readonly phase: number;
   /** Built-in volume ratio; 1 for Roots blowers [-]. */
   readonly volumeRatio: number;
-  /** Share of the fluid work that the casing gives away [-]. */
-  readonly casingHeatShare: number;
 }
 
 /**
@@ -39,11 +37,8 @@ export interface DisplacementDrive {
  *
  * Valid: back-flow into the opening pocket is not resolved, so pulses read low.
  * Slip is an opening of its own. Source: Heywood, Internal Combustion Engine Fundamentals, 1988, sec. 6.8.
- * Records: fluid work, heat of the casing [W].
  */
-export class DisplacementBlower implements BlowerFlow {
-  readonly recordCount = 2;
-  recordAt = 0;
+export class DisplacementBlower extends BlowerFlow {
   private work = 0;
   /** Of it, what is taken out of the box's gas. */
   private returned = 0;
@@ -52,20 +47,23 @@ export class DisplacementBlower implements BlowerFlow {
    * @param carriedBack - edge of what the mesh takes back, -1 where none is reckoned
    */
   constructor(
-    private readonly edge: number,
+    edge: number,
     private readonly carriedBack: number,
     private readonly drive: DisplacementDrive,
-    private readonly instant: Instant,
-    private readonly gas: GasStates,
-    private readonly edges: EdgeFlows,
-  ) {}
+    casingHeatShare: number,
+    instant: Instant,
+    gas: GasStates,
+    edges: EdgeFlows,
+  ) {
+    super(edge, casingHeatShare, instant, gas, edges);
+  }
 
-  get fluidTorque(): number {
-    return this.work / this.instant.omega;
+  protected get fluidWork(): number {
+    return this.work;
   }
 
   get powerIntoPlenum(): number {
-    return this.work + this.returned - this.drive.casingHeatShare * this.work;
+    return this.work + this.returned - this.casingHeatShare * this.work;
   }
 
   get powerIntoBox(): number {
@@ -105,19 +103,5 @@ export class DisplacementBlower implements BlowerFlow {
     edges.carryBulk(carriedBack, plenum);
     this.returned = taken * (gas.pressure[plenum] - gas.pressure[box]);
     this.work -= this.returned;
-  }
-
-  addTo(rates: Float64Array, record: boolean): void {
-    const { work, returned, gas, edges, edge, drive } = this;
-    const heat = drive.casingHeatShare * work;
-    rates[edges.to[edge] * gas.stride + gas.set.count] += work - heat;
-    if (returned !== 0) {
-      rates[edges.to[edge] * gas.stride + gas.set.count] += returned;
-      rates[edges.from[edge] * gas.stride + gas.set.count] -= returned;
-    }
-    if (record) {
-      rates[this.recordAt] = work;
-      rates[this.recordAt + 1] = heat;
-    }
   }
 }
