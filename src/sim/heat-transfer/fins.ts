@@ -22,7 +22,12 @@ export interface Fins {
  */
 export const finEfficiency = (mL: number): number => (mL < 1e-4 ? 1 - (mL * mL) / 3 : Math.tanh(mL) / mL);
 
-/** Height^0.8 over space^0.4, in mm: how deep and narrow the air's way between two fins is. The law below ends at 16.7. */
+/** Of Gibson's law below, in mm and km/h: its factor, what it begins with, and what the depth takes away. */
+const [FACTOR, SHALLOW, BY_DEPTH] = [241.7, 0.0247, 0.00148];
+/** Depth from which the law gives nothing, 16.7; points that reach it say so. */
+export const DEEPEST_FINS = SHALLOW / BY_DEPTH;
+
+/** Height^0.8 over space^0.4, in mm: how deep and narrow the air's way between two fins is. */
 export const finDepth = ({ height, space }: Pick<Fins, 'height' | 'space'>): number =>
   (height / mm) ** 0.8 / (space / mm) ** 0.4;
 
@@ -35,12 +40,12 @@ export const finDepth = ({ height, space }: Pick<Fins, 'height' | 'space'>): num
  * @param speed - of the stream, undisturbed [m/s]
  * @returns [W/(m^2 K)]; 60, 80, 108 at 40, 60, 90 km/h for fins of 20 mm, 6 mm apart
  *
- * Valid: 32-97 km/h, h^0.8/p^0.4 well below 16.7; beyond the speeds an extrapolation. No baffles: where the air is led between the
+ * Valid: 32-97 km/h, h^0.8/p^0.4 well below 16.7, from which on it is 0; beyond the speeds an extrapolation. No baffles: where the air is led between the
  * fins, take its speed there. Another law in print gives half of it at 60 km/h, so a multiplier belongs beside it.
  * Source: Gibson, Proc. Instn Automobile Engrs 14:243, 1920, in the metric form in use for motorcycle cylinders.
  */
 export const finAirCoefficient = (fins: Pick<Fins, 'height' | 'space'>, speed: number): number =>
-  241.7 * Math.max(0, 0.0247 - 0.00148 * finDepth(fins)) * (speed / kmPerHour) ** 0.73;
+  FACTOR * Math.max(0, SHALLOW - BY_DEPTH * finDepth(fins)) * (speed / kmPerHour) ** 0.73;
 
 /**
  * Forced and natural convection side by side.

@@ -2,12 +2,12 @@ import { MOST_TURNS } from '../cycle/model.ts';
 import type { Model } from '../cycle/model.ts';
 import { trapAngle } from '../cycle/schedule.ts';
 import { restOfTurn } from '../geometry/angles.ts';
-import { celsiusFromKelvin } from '../units.ts';
 import { beyondTables } from './beyond-tables.ts';
 import { blowerNotes } from './blower-notes.ts';
 import { inertiaNotes } from './inertia-notes.ts';
 import { knockNotes } from './knock-notes.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
+import { wallNotes } from './wall-notes.ts';
 
 /** Share of the fuel that may be liquid at the spark before it is said [-]. */
 const LITTLE = 0.05;
@@ -50,7 +50,7 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
   }
   notes.push(...blowerNotes(model.engine, result.blower, result.plenum.meanTemperature));
   notes.push(...knockNotes(model, result));
-  notes.push(...hotWalls(model, result));
+  notes.push(...wallNotes(model, result));
   const hottest = Math.max(...result.cylinders.map((c) => c.peakTemperature));
   // Source: share of dissociation in equilibrium products near stoichiometric; see products.ts and docs/model.md.
   if (hottest > 2500) {
@@ -71,18 +71,3 @@ function injectedLate({ engine, geometry }: Model): number {
     (each) => restOfTurn(each.sparkAngle - trapAngle(each)) < injection.delay + injection.duration,
   ).length;
 }
-
-/** Walls above what the design sets for them. */
-function hotWalls({ engine }: Model, { cylinders }: Pick<SolvedPoint, 'cylinders'>): Note[] {
-  const { limits } = engine.cylinderHeat.cooling;
-  return (['crown', 'head', 'liner'] as const).flatMap((part): Note[] => {
-    const limit = limits[part];
-    const hot = cylinders.filter(({ walls }) => walls && walls[part] > limit);
-    if (hot.length === 0) return [];
-    const hottest = Math.max(...hot.map(({ walls }) => walls![part]));
-    const text = `${hot.length} of ${cylinders.length} ${part}s come out hotter than the ${celsius(limit)} set for them, up to ${celsius(hottest)}: a mean over the part, whose spots are hotter.`;
-    return [{ kind: 'caution', text }];
-  });
-}
-
-const celsius = (temperature: number): string => `${celsiusFromKelvin(temperature).toFixed(0)} °C`;
