@@ -38,7 +38,8 @@ export interface Reach {
  *   effect of k on i = (m_i - m_i without k) / m_i,   chi_i - chi_i without k
  *
  * Suppressed: cylinder k breathes as before, but its exhaust windows open into still gas at the time means of its collector, and the
- * collector's outlet is narrowed to the share of those that are left on it, so that the mean pressure there stays about the same.
+ * collector's outlet is narrowed to the share of those that are left on it, so that the mean pressure there stays about the same; a
+ * collector that nobody else is on stays as it is and only stands still.
  * Burning is left on, since switching it off would also change what k asks of the plenum; what is read is the pulse alone.
  *
  * @param start - a stated neighbour's solution, or null
@@ -100,7 +101,9 @@ function withoutBlowdown(
       engine: {
         ...engine,
         collectors: engine.collectors.map((each, i) =>
-          i === own ? { ...each, outletArea: (each.outletArea * (sharing - 1)) / sharing } : each,
+          i === own && sharing > 1
+            ? { ...each, outletArea: (each.outletArea * (sharing - 1)) / sharing }
+            : each,
         ),
       },
       network: {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Engine } from '../../../../src/sim/index.ts';
 import { finishStudy } from '../../../../src/sim/index.ts';
+import type { Collector } from '../../../../src/sim/engine.ts';
 import { reach } from '../../../../src/sim/study/even/reach.ts';
 import { withPlainRods } from '../../../../src/sim/study/even/switched-off.ts';
 import { sound } from '../../../design/designs.ts';
@@ -7,6 +9,19 @@ import { at, modelOf, presetEngine } from '../../../helpers/engines.ts';
 
 const engine = presetEngine('dill-3');
 const three = withPlainRods({ ...engine, blower: { ...engine.blower, rippleDepth: 0 } });
+
+/** Every cylinder on a collector of its own. */
+const apartOn = (collector: Collector): Engine => ({
+  ...three,
+  collectors: [0, 1, 2].map(() => collector),
+  train: {
+    ...three.train,
+    rows: three.train.rows.map((row) => ({
+      ...row,
+      cylinders: row.cylinders.map((each, j) => ({ ...each, collector: j })),
+    })),
+  },
+});
 
 describe('reach', () => {
   const shared = sound(finishStudy(reach(modelOf(three), at(5000)))).from.map((each) => each!.trappedMass);
@@ -21,20 +36,23 @@ describe('reach', () => {
 
   it('reaches the one before, whose exhaust is about to shut, and keeps charge in it: more than twice what it does without a shared collector', () => {
     // It blows down when the one before stands a third of a turn further, some 40 degrees ahead of closing.
-    const apart = {
-      ...three,
-      collectors: [0, 1, 2].map(() => three.collectors[0]!),
-      train: {
-        ...three.train,
-        rows: three.train.rows.map((row) => ({
-          ...row,
-          cylinders: row.cylinders.map((each, j) => ({ ...each, collector: j })),
-        })),
-      },
-    };
-    const alone = sound(finishStudy(reach(modelOf(apart), at(5000)))).from.map((each) => each!.trappedMass);
+    const alone = sound(finishStudy(reach(modelOf(apartOn(three.collectors[0]!)), at(5000)))).from.map(
+      (each) => each!.trappedMass,
+    );
     const worst = (effects: readonly (readonly number[])[]) => Math.max(...effects.flat().map(Math.abs));
     expect(worst(shared)).toBeGreaterThan(2 * worst(alone));
     expect(Math.max(...shared[1]!)).toBe(shared[1]![0]);
+  });
+
+  it('has an answer where every cylinder has a tail pipe of its own: hardly any reach, through the plenum alone', () => {
+    const [collector] = three.collectors;
+    const pipe = { length: 0.3, area: collector!.outletArea, friction: 0.02 };
+    const { from } = sound(finishStudy(reach(modelOf(apartOn({ ...collector!, pipe })), at(5000))));
+    for (const [k, effects] of from.entries()) {
+      expect(effects!.trappedMass[k]).toBe(0);
+      expect(Math.max(...effects!.trappedMass.map(Math.abs))).toBeLessThan(
+        Math.max(...shared.flat().map(Math.abs)),
+      );
+    }
   });
 });
