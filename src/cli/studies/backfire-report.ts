@@ -1,5 +1,6 @@
 import type { Model } from '../../sim/index.ts';
 import type { Backfire } from '../../sim/study/checks/fire/backfire.ts';
+import { discDiameter } from '../../sim/study/checks/fire/vent-area.ts';
 import type { Snap } from '../../sim/study/checks/snapped-throttle.ts';
 import { bar, cc, gram, kJ, mbar, millisecond, mm, mm2, rpm } from '../../sim/units.ts';
 import { CAUTION } from '../reports.ts';
@@ -33,7 +34,7 @@ export function backfireReport(
     ? ''
     : fire.reliefNeeded === null
       ? `What relief would hold it to ${above(fire.held)} bar lies outside the rule (0.1 to 2 bar over the plenum’s own pressure).`
-      : `To hold it to ${above(fire.held)} bar takes some ${fixed(fire.reliefNeeded / mm2, 0)} mm², a disc of ${fixed(Math.sqrt((4 * fire.reliefNeeded) / Math.PI) / mm, 0)} mm that bursts early (EN 14994, made for larger vessels).`;
+      : `To hold it to ${above(fire.held)} bar takes some ${fixed(fire.reliefNeeded / mm2, 0)} mm², a disc of ${fixed(discDiameter(fire.reliefNeeded) / mm, 0)} mm that bursts early (EN 14994, made for larger vessels).`;
   return [
     `${design}, ${fixed(speed / rpm, 0)} rpm: ${fixed(fire.tractMass / gram, 2)} g of mixture (${fixed(fire.energy / kJ, 1)} kJ) stand between throttle and cylinders.`,
     'If it burned, each space shut off from the others:',

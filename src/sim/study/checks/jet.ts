@@ -2,6 +2,7 @@ import { orificeMassFlow } from '../../exchange/orifice.ts';
 import { AIR } from '../../gas/air.ts';
 import { heatRatio, specificHeat } from '../../gas/polynomial.ts';
 import { findRoot } from '../../numerics/find-root.ts';
+import { mbar } from '../../units.ts';
 
 /** A fixed venturi with one main jet, no air bleed. */
 export interface Venturi {
@@ -28,6 +29,10 @@ export const USUAL_AIR_DISCHARGE = 0.9;
 export const USUAL_JET_DISCHARGE = 0.75;
 /** Usual height of the nozzle's mouth above the fuel in the bowl [m]. Typical. */
 export const USUAL_LIFT = 5e-3;
+/** Usual diameter of a venturi over the bore of its throttle [-]. Typical: 0.8 to 0.9. */
+export const USUAL_VENTURI = 0.85;
+/** Depression for which a venturi is usually chosen [Pa]. Typical: enough to draw and atomise, little loss. */
+export const USUAL_DEPRESSION = 20 * mbar;
 const GRAVITY = 9.80665;
 
 const circle = (diameter: number): number => (Math.PI / 4) * diameter * diameter;

@@ -44,3 +44,13 @@ export function ventArea({ volume, start, holds, opens, index }: VentQuestion): 
   const late = 0.1754 * pr ** -0.5722 * (opens / bar - 0.1);
   return (grown + late) * volume ** (2 / 3);
 }
+
+/**
+ * Diameter of the disc that frees an area.
+ *
+ *   d = sqrt(4 A / pi)
+ *
+ * @param area - of the opening [m^2]
+ * @returns [m]
+ */
+export const discDiameter = (area: number): number => Math.sqrt((4 * area) / Math.PI);

@@ -4,7 +4,7 @@ import { solveToEnd } from '../../../../../src/sim/index.ts';
 import { backfire } from '../../../../../src/sim/study/checks/fire/backfire.ts';
 import type { FireIn } from '../../../../../src/sim/study/checks/fire/backfire.ts';
 import { ChargeFire } from '../../../../../src/sim/study/checks/fire/charge-fire.ts';
-import { ventArea } from '../../../../../src/sim/study/checks/fire/vent-area.ts';
+import { discDiameter, ventArea } from '../../../../../src/sim/study/checks/fire/vent-area.ts';
 import { ventedPressure } from '../../../../../src/sim/study/checks/fire/vented.ts';
 import { atm, bar, cc, litre, mm2 } from '../../../../../src/sim/units.ts';
 import { at, changed, modelOf, presetEngine, solved } from '../../../../helpers/engines.ts';
@@ -82,6 +82,12 @@ describe('ventedPressure', () => {
       1,
       2,
     );
+  });
+});
+
+describe('discDiameter', () => {
+  it('of 1963.5 mm² is 50 mm', () => {
+    expect(discDiameter(1963.4954e-6)).toBeCloseTo(0.05, 8);
   });
 });
 
