@@ -1,6 +1,7 @@
 import type { BlowerOutline, EngineOutline, EnginePose, PosedCylinder } from '../charts/engine-shapes.ts';
 import { gearRatio } from '../sim/blower/gear-train.ts';
 import { impellerOutline } from '../sim/blower/centrifugal/impeller-outline.ts';
+import { matingAngle } from '../sim/blower/rotors/mesh-gap.ts';
 import { rotorOutline } from '../sim/blower/rotors/outline.ts';
 import { fullCycloids } from '../sim/blower/rotors/profile.ts';
 import { idealSection } from '../sim/blower/rotors/rotor-pair.ts';
@@ -75,15 +76,13 @@ function blowerOutline(blower: Engine['blower']): BlowerOutline {
   const tipRadius = tipDiameter / 2;
   if (blower.impeller) {
     const rotor = impellerOutline(blower.impeller, tipRadius);
-    return { tipRadius, pitchRadius: 0, lobes: blower.impeller.blades, wheel: true, rotor, label };
+    return { tipRadius, pitchRadius: 0, rotor, label };
   }
   const section = idealSection(blower);
   const meshing = sectionFault(section) === null ? section : fullCycloids(tipRadius, lobes);
   return {
     tipRadius,
     pitchRadius: meshing.pitchRadius,
-    lobes,
-    wheel: false,
     rotor: rotorOutline(meshing, 0, DRAWN * tipRadius),
     label,
   };
@@ -106,6 +105,12 @@ export function enginePose(engine: Engine, geometry: EngineGeometry, angle_deg: 
       isMaster: cylinder.isMaster,
     };
   });
-  const { numerator, denominator } = gearRatio(engine.blower.gears);
-  return { rotorsTurned: engine.blower.phase + (angle * numerator) / denominator, cylinders };
+  return { rotorAngles: rotorAngles(engine.blower, angle), cylinders };
+}
+
+/** Of the left and the right rotor, clockwise on the page: they mesh, and carry gas down along both sides of the casing [rad]. */
+function rotorAngles({ gears, phase, impeller, lobes }: Engine['blower'], crankAngle: number): number[] {
+  const { numerator, denominator } = gearRatio(gears);
+  const turned = phase + (crankAngle * numerator) / denominator;
+  return impeller ? [turned] : [-turned, -matingAngle(turned, lobes)];
 }

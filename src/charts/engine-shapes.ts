@@ -42,11 +42,8 @@ export interface RodOutline {
 
 export interface BlowerOutline {
   readonly tipRadius: number;
-  /** Half the distance of the axes. */
+  /** Half the distance of the axes; 0 for one wheel. */
   readonly pitchRadius: number;
-  readonly lobes: number;
-  /** One wheel instead of a pair of rotors; its axes' distance is then 0. */
-  readonly wheel: boolean;
   /** Corners of one rotor about its own axis, a lobe along +x. */
   readonly rotor: readonly Place[];
   /** As it is to be read beside the drawing: how many, and their gears. */
@@ -76,8 +73,8 @@ export interface PosedCylinder {
 }
 
 export interface EnginePose {
-  /** Since crank angle 0 [rad]. */
-  readonly rotorsTurned: number;
+  /** Of every rotor of the blower that is drawn, its first lobe from +x, clockwise [rad]. */
+  readonly rotorAngles: readonly number[];
   readonly cylinders: readonly PosedCylinder[];
 }
 

@@ -40,7 +40,21 @@ describe('enginePose', () => {
 
   it('turns the rotors of Lovage 7 twice for one turn of its crank: 36 to 18 teeth', () => {
     const { engine, geometry } = open('lovage-7');
-    expect(enginePose(engine, geometry, 90).rotorsTurned).toBeCloseTo(Math.PI, 12);
+    const [from, to] = [0, 90].map((angle_deg) => enginePose(engine, geometry, angle_deg).rotorAngles);
+    // Seen from the front the left one turns back, the right one on: both carry gas down along the casing.
+    expect(to![0]! - from![0]!).toBeCloseTo(-Math.PI, 12);
+    expect(to![1]! - from![1]!).toBeCloseTo(Math.PI, 12);
+  });
+
+  it.each(names)('sets a hollow of the right rotor of %s against a lobe of the left one', (name) => {
+    const { engine, geometry } = open(name);
+    const pitch = (2 * Math.PI) / engine.blower.lobes;
+    for (const angle_deg of every15_deg) {
+      const [left, right] = enginePose(engine, geometry, angle_deg).rotorAngles as [number, number];
+      // When a lobe of the left one points right, those of the right one are half a pitch off pointing left.
+      const lobes = (-left - (Math.PI + right)) / pitch - 0.5;
+      expect(lobes - Math.round(lobes)).toBeCloseTo(0, 9);
+    }
   });
 });
 
