@@ -69,7 +69,7 @@ export interface TableColumn {
   /** Significant digits for reading; four when left out. */
   readonly digits?: number;
   /** What the figure is called where it is defined. */
-  readonly term?: string;
+  readonly term?: string | undefined;
 }
 
 /** A line under a table's rows: its label stands in the first column, the cells in the others. */

@@ -16,7 +16,7 @@ export function rodColumns(
     heading: units.heading(label, 'force'),
     values: units.column('force', cylinders.map(of)),
     digits: 3,
-    ...(term === undefined ? {} : { term }),
+    term,
   });
   return [
     { heading: 'rod of', values: labels },
