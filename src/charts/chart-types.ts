@@ -1,5 +1,13 @@
 import type { Column, Domain } from './scales.ts';
 
+/** Room that a drawing has on the page [px]. */
+export interface Room {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
 export interface Axis {
   /** What is plotted, and in which unit; both stand at the axis. An empty unit is a plain number. */
   readonly quantity: string;

@@ -1,14 +1,7 @@
 import type { ScaleLinear } from 'd3-scale';
+import type { Room } from './chart-types.ts';
 import { extentOf, linearScale } from './scales.ts';
 import type { Column } from './scales.ts';
-
-/** Room that a drawing has on the page [px]. */
-export interface Room {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
 
 /**
  * Two scales of one measure for a drawing in the plane: every column and the origin fit into the room, and as long to the right as

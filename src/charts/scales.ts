@@ -46,6 +46,14 @@ export function roomyDomain(extent: Domain | null, include: readonly number[] = 
 export const linearScale = (domain: Domain, range: Domain): ScaleLinear<number, number> =>
   scaleLinear().domain(domain).range(range);
 
+/** The scale of an axis: over the stretch that it fixes, else over what there is and what it must take in. */
+export const axisScale = (
+  { domain, include }: { readonly domain?: Domain; readonly include?: readonly number[] },
+  extent: Domain | null,
+  range: Domain,
+  margin?: number,
+): ScaleLinear<number, number> => linearScale(domain ?? roomyDomain(extent, include, margin), range);
+
 /** The value drawn at a place [px], that of the nearer end where the place is beyond the scale. */
 export function valueAt(scale: ScaleLinear<number, number>, place_px: number): number {
   const [low, high] = scale.domain() as [number, number];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  axisScale,
   extentOf,
   leftMargin,
   linearScale,
@@ -17,6 +18,18 @@ describe('extentOf', () => {
 
   it('is null without a finite figure', () => {
     expect(extentOf([[], [NaN, null]])).toBeNull();
+  });
+});
+
+describe('axisScale', () => {
+  it('keeps the stretch that the axis fixes, whatever the figures are', () => {
+    expect(axisScale({ domain: [0, 360], include: [900] }, [100, 500], [0, 1]).domain()).toEqual([0, 360]);
+  });
+
+  it('else spans the figures and what the axis must take in, with room beyond the figures alone', () => {
+    const scale = axisScale({ include: [0] }, [2, 10], [200, 20], 0.1);
+    expect(scale.domain()).toEqual([0, 11]);
+    expect(scale.range()).toEqual([200, 20]);
   });
 });
 
