@@ -25,3 +25,13 @@ export function nextByKey(key: string, { value, min, max, step, page = 10 }: Rea
   const steps = arrows.get(key) ?? (pages.has(key) ? page * pages.get(key)! : undefined);
   return steps === undefined ? null : Math.min(max, Math.max(min, value + steps * step));
 }
+
+/** The same for a slider that has no ends, as the hand of a dial: past `max` it goes on from `min`, and no key takes it to an end. */
+export function nextRound(key: string, reach: Reach): number | null {
+  const { min, max } = reach;
+  if (key === 'Home') return min;
+  const next = key === 'End' ? null : nextByKey(key, { ...reach, min: -Infinity, max: Infinity });
+  if (next === null) return null;
+  const turn = max - min;
+  return min + ((((next - min) % turn) + turn) % turn);
+}
