@@ -51,3 +51,6 @@ export const percent = (share: number): string =>
   Number.isFinite(share) ? `${minus(format('.0f')(100 * share))}${THIN}%` : missing;
 
 export const degrees = (angle_deg: number): string => `${minus(format('.0f')(angle_deg))}°`;
+
+/** An angle to three figures: `51.4°`. */
+export const degreesOf = (angle_deg: number): string => `${figure(angle_deg, 3)}°`;
