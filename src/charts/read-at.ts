@@ -25,3 +25,9 @@ export function readAt(xs: ArrayLike<number>, ys: Column, x: number): number {
   const share = (x - xs[right - 1]!) / (xs[right]! - xs[right - 1]!);
   return low + share * (high - low);
 }
+
+/** The last of the sorted `xs` at which there is a figure; NaN when there is none. */
+export function lastKnown(xs: ArrayLike<number>, ys: Column): number {
+  for (let i = ys.length - 1; i >= 0; i--) if (Number.isFinite(ys[i] ?? Number.NaN)) return xs[i]!;
+  return Number.NaN;
+}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nearestIndex, readAt } from '../../src/charts/read-at.ts';
+import { lastKnown, nearestIndex, readAt } from '../../src/charts/read-at.ts';
 
 describe('nearestIndex', () => {
   it('picks the nearer neighbour, the end beyond the ends, and -1 of nothing', () => {
@@ -17,5 +17,12 @@ describe('readAt', () => {
   it('is NaN outside the line and beside a gap', () => {
     const read = [-1, 21, 5, NaN].map((x) => readAt([0, 10, 20], [1, null, 7], x));
     expect(read.every(Number.isNaN)).toBe(true);
+  });
+});
+
+describe('lastKnown', () => {
+  it('passes over gaps at the end, and finds nothing in a line of gaps', () => {
+    expect(lastKnown([10, 20, 30, 40], [1, 2, NaN, null])).toBe(20);
+    expect(lastKnown([10, 20], [NaN, null])).toBeNaN();
   });
 });
