@@ -16,7 +16,8 @@ export interface InjectedFuel {
  *
  *   mdot_f = mdot_entry max(0, c_air F - c_fuel)       while the flow runs into the passage; F: fuel per air [-]
  *
- * What was blown back into the plenum with fuel in it gets none a second time, so the mean is F to the net air.
+ * What was blown back into the plenum with fuel in it gets none a second time, so the mean is F to the net air, and a little more where gas comes back richer
+ * than the design's mixture: nothing is taken back.
  *
  * Valid: a mean over the opening of a real injector, which sprays once a turn. Records the mass into each passage [kg].
  */
