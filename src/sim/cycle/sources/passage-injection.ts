@@ -16,8 +16,10 @@ export interface InjectedFuel {
  *
  *   mdot_f = mdot_entry max(0, c_air F - c_fuel)       while the flow runs into the passage; F: fuel per air [-]
  *
- * What was blown back into the plenum with fuel in it gets none a second time, so the mean is F to the net air, and a little more where gas comes back richer
- * than the design's mixture: nothing is taken back.
+ * What was blown back into the plenum with fuel in it gets none a second time, so the mean is F to the net air.
+ *
+ * Numerics: what ImplicitPressures corrects of the entry's flow gets no fuel, so that the mean is off by a share that falls with the step:
+ * 1.2e-3 for Caraway 1 at 5000 rpm, 1.5e-4 with a quarter of the step.
  *
  * Valid: a mean over the opening of a real injector, which sprays once a turn. Records the mass into each passage [kg].
  */
