@@ -22,6 +22,8 @@ import type { Snap } from '../sim/study/checks/snapped-throttle.ts';
 import { snappedThrottle } from '../sim/study/checks/snapped-throttle.ts';
 import type { Starting } from '../sim/study/starting/starting.ts';
 import { starting } from '../sim/study/starting/starting.ts';
+import type { RunningTurns } from '../sim/study/turns/running-turns.ts';
+import { runningTurns } from '../sim/study/turns/running-turns.ts';
 import type { Aims } from '../sim/study/even/aims.ts';
 import { alternatives } from '../sim/study/even/alternatives.ts';
 import type { Alternatives } from '../sim/study/even/alternatives.ts';
@@ -69,6 +71,8 @@ interface Questions {
   snap: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Snap };
   /** Cranked from rest until it catches. */
   start: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Starting };
+  /** Followed turn by turn: which turns fire. */
+  turns: { readonly asked: { readonly point: OperatingPoint }; readonly answer: RunningTurns };
   /** How unequal the cylinders are, and why. */
   evenness: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Evenness };
   /** A shop list that evens them out. */
@@ -127,6 +131,8 @@ export function* answerStudy(model: Model, question: StudyQuestion): Study<Outco
       return yield* snappedThrottle(model, question.point);
     case 'start':
       return yield* starting(model, question.point);
+    case 'turns':
+      return yield* runningTurns(model, question.point);
     case 'evenness':
       return yield* evenness(model, question.point);
     case 'evenOut':

@@ -17,6 +17,7 @@ export class Studies {
   readonly coating;
   readonly feed;
   readonly start;
+  readonly turns;
   readonly cranking;
   readonly evenness;
   readonly evenOut;
@@ -35,6 +36,7 @@ export class Studies {
     this.coating = new StudyRun(client, 'coating');
     this.feed = new StudyRun(client, 'feed');
     this.start = new StudyRun(client, 'start');
+    this.turns = new StudyRun(client, 'turns');
     this.cranking = new SweepRun(client);
     this.evenness = new StudyRun(client, 'evenness');
     this.evenOut = new StudyRun(client, 'evenOut');
@@ -62,7 +64,7 @@ export class Studies {
     ];
     for (const run of studies) run.stop();
     for (const { run } of fixes) run.stop();
-    for (const run of [this.evenness, this.evenOut, this.reach, this.alternatives]) run.stop();
+    for (const run of [this.turns, this.evenness, this.evenOut, this.reach, this.alternatives]) run.stop();
   }
 }
 

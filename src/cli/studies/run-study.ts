@@ -10,6 +10,7 @@ import { runMatch } from './run-match.ts';
 import { runPulses } from './run-pulses.ts';
 import { runRotors } from './run-rotors.ts';
 import { runStart } from './run-start.ts';
+import { runTurns } from './run-turns.ts';
 
 const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Streams) => number>> = {
   air: runAir,
@@ -21,6 +22,7 @@ const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Stream
   leak: runLeak,
   backfire: runBackfire,
   start: runStart,
+  turns: runTurns,
 };
 
 export const isStudy = (name: string | undefined): name is string =>

@@ -101,21 +101,38 @@ export const burning = group(
       plausible: [0.35, 0.65],
       source: 'typical, 0.4 to 0.65',
     }),
-    leanLimit: number(1.5, {
-      label: 'Mixture too lean to burn',
-      help: 'Air over fuel over stoichiometric of a trapped charge, above which it does not burn; where turns are followed one by one, as in starting.',
-      min: 1.05,
-      max: 4,
-      plausible: [1.3, 1.8],
-      source:
-        'typical, 1.3 to 1.8 at the plug; lower limit of petrol vapour 1.4 % by volume, Zabetakis, US Bureau of Mines Bulletin 627, 1965',
-    }),
     misfireWidth: number(0.08, {
       label: 'Width over which burning fades round the misfire limit',
       min: 0.005,
       max: 0.4,
       plausible: [0.03, 0.15],
       source: 'numerical',
+    }),
+    leanLimit: number(1.5, {
+      label: 'Mixture too lean to burn',
+      help: 'Air over fuel over stoichiometric of a trapped charge: at this λ half of it burns on the average; where turns are followed one by one, nothing above it.',
+      min: 1.05,
+      max: 4,
+      plausible: [1.3, 1.8],
+      source:
+        'typical, 1.3 to 1.8 at the plug; lower limit of petrol vapour 1.4 % by volume, Zabetakis, US Bureau of Mines Bulletin 627, 1965',
+    }),
+    richLimit: number(0.45, {
+      label: 'Mixture too rich to burn',
+      help: 'The same on the rich side: half burns at this λ, nothing below it in single turns.',
+      min: 0.1,
+      max: 0.95,
+      plausible: [0.35, 0.6],
+      source:
+        'typical, 0.4 to 0.6 at the plug, alcohols down to 0.3; petrol vapour itself burns up to 7.6 % by volume, λ 0.22, Zabetakis, US Bureau of Mines Bulletin 627, 1965',
+    }),
+    mixtureWidth: number(0.1, {
+      label: 'Width over which burning fades round the mixture limits',
+      help: 'In λ.',
+      min: 0.01,
+      max: 0.5,
+      plausible: [0.05, 0.2],
+      source: 'numerical; stands for charges that differ from turn to turn',
     }),
   },
   { detail: true },

@@ -18,7 +18,9 @@ export interface Combustion {
   readonly completeness: number;
   /** Residual mass fraction from which a misfire is flagged, and width over which burning fades around it. */
   readonly misfireResidual: number;
-  /** Air over fuel over stoichiometric above which a charge does not burn, turn by turn [-]. */
-  readonly leanLimit: number;
   readonly misfireWidth: number;
+  /** Air over fuel over stoichiometric above and below which a charge does not burn, and the width over which burning fades there [-]. */
+  readonly leanLimit: number;
+  readonly richLimit: number;
+  readonly mixtureWidth: number;
 }

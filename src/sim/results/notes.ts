@@ -6,6 +6,7 @@ import { beyondTables } from './beyond-tables.ts';
 import { blowerNotes } from './blower-notes.ts';
 import { inertiaNotes } from './inertia-notes.ts';
 import { knockNotes } from './knock-notes.ts';
+import { misfireNotes } from './misfire-notes.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
 import { wallNotes } from './wall-notes.ts';
 
@@ -27,14 +28,7 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
       `With these teeth blower and engine repeat only after ${model.drive.truePeriod} turns, more than ${MOST_TURNS}: the blower's ripple is averaged over its phase.`,
     );
   }
-  const misfiring = result.cylinders.filter((c) => c.misfire);
-  if (misfiring.length > 0) {
-    const worst = Math.max(...misfiring.map((c) => 1 - c.purity));
-    note(
-      'misfire',
-      `${misfiring.length} of ${result.cylinders.length} cylinders hold more burned gas than they are likely to fire with (up to ${(100 * worst).toFixed(0)} %, limit ${(100 * combustion.misfireResidual).toFixed(0)} %): expect misfires. The power shown is an average over them.`,
-    );
-  }
+  notes.push(...misfireNotes(combustion, result.cylinders));
   if (liquidAtSpark > LITTLE) {
     note(
       'assumption',

@@ -1,6 +1,7 @@
 import type { Model } from '../cycle/model.ts';
 import type { OperatingPoint } from '../cycle/operating-point.ts';
 import type { CycleSystem } from '../cycle/system.ts';
+import { beyondMixture } from '../combustion/completeness.ts';
 import { effectiveOctane } from '../combustion/knock.ts';
 import { frictionParts } from '../friction/friction-parts.ts';
 import { AIR_INDEX } from '../gas/mixture.ts';
@@ -120,7 +121,10 @@ function cylinderFigures(
     peakTemperature: highestPoint(traces.angle, trace.temperature).y,
     pressureAtExhaustClosing: trapped.pressure,
     burnDuration: system.memory.burnDuration(j),
-    misfire: engine.combustion.enabled && 1 - trapped.purity > engine.combustion.misfireResidual,
+    misfire:
+      engine.combustion.enabled &&
+      (1 - trapped.purity > engine.combustion.misfireResidual ||
+        beyondMixture(system.burning.lambdaAtSpark[j], engine.combustion)),
     knock: knockFigures(system, traces, j, turns, octaneOf(system)),
     wallHeat: { crown: heat(0), head: heat(1), liner: heat(2) },
     exhaustTemperature: totals.temperatureThrough(exhaust) ?? system.model.engine.ambient.temperature,

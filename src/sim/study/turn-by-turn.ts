@@ -33,6 +33,8 @@ export interface TurnCharge {
   readonly fuel: number;
   /** At its last spark, air over fuel over stoichiometric [-]; null without fuel. */
   readonly lambda: number | null;
+  /** At its last spark, burned gas by mass [-]. */
+  readonly residual: number;
   /** Whether its last spark lit it. */
   readonly fired: boolean;
 }
@@ -112,6 +114,7 @@ function chargesOf({ model, burning, memory }: CycleSystem, totals: PeriodTotals
       air: totals.through(edge, AIR_INDEX),
       fuel: fuels(model).reduce((sum, k) => sum + totals.through(edge, k), 0),
       lambda: Number.isFinite(lambda) ? lambda : null,
+      residual: burning.residualAtSpark[j]!,
       fired: memory.burnMass(j) > 0 && memory.completeness(j) > 0,
     };
   });

@@ -369,3 +369,33 @@ describe('run start', () => {
     expect(out).not.toMatch(/NaN|undefined/);
   });
 });
+
+describe('run turns', () => {
+  it('tells which turns fire, turn by turn, with burned gas at every spark, and why some skip', () => {
+    const { code, out, err } = ran(
+      'turns',
+      'caraway-1',
+      '--speed',
+      '4000',
+      '--turns',
+      '20',
+      '--set',
+      'misfireResidual=0.2',
+    );
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/Charges that skip hold .* of burned gas at the spark, and above 20.% none burns/);
+    expect(out).toContain('Of the last 10 turns each fires');
+    expect(out).not.toMatch(/NaN|undefined|Infinity/);
+    const { turns } = JSON.parse(
+      ran('turns', 'caraway-1', '--speed', '4000', '--turns', '6', '--rest', '--json').out,
+    );
+    expect(turns).toHaveLength(6);
+    expect(turns[0].cylinders[0]).toMatchObject({ fired: false, lambda: null });
+  });
+
+  it('refuses a count of turns that is none', () => {
+    const { code, err } = ran('turns', 'caraway-1', '--speed', '4000', '--turns', 'many');
+    expect(code).toBe(2);
+    expect(err).toContain('--turns: is many; allowed whole numbers from 4 to 2000');
+  });
+});

@@ -1,5 +1,5 @@
 import type { BurnTiming } from '../../combustion/burn-timing.ts';
-import { burnedShare } from '../../combustion/completeness.ts';
+import { beyondMixture, burnedShare, mixtureShare } from '../../combustion/completeness.ts';
 import { wiebeFraction, wiebePhase } from '../../combustion/wiebe.ts';
 import type { Combustion } from '../../engine.ts';
 import { AIR_INDEX, FUEL_INDEX, LIQUID_INDEX, PRODUCTS_INDEX } from '../../gas/mixture.ts';
@@ -10,7 +10,7 @@ import type { Memory } from '../memory.ts';
 
 /**
  * How a charge near the misfire limit burns: `averaged`, in the share that stands for many turns, so that a periodic state
- * exists; or `by turns`, wholly or not at all, as single turns do: not above the residual limit, and not where too lean.
+ * exists; or `by turns`, wholly or not at all, as single turns do: not above the residual limit, not where too lean or too rich.
  */
 export type Firing = 'averaged' | 'by turns';
 
@@ -43,6 +43,8 @@ export class Burning implements StepSource {
   readonly liquidAtSpark: Float64Array;
   /** Air over fuel over stoichiometric in each cylinder at its last spark, liquid fuel counted; Infinity without fuel [-]. */
   readonly lambdaAtSpark: Float64Array;
+  /** Mass fraction of burned gas in each cylinder at its last spark [-]. */
+  readonly residualAtSpark: Float64Array;
   /** Burning is over here, in shares of its duration [-]. */
   private readonly lastProgress: number;
   /** Fuel rate of the step prepared [kg/s]. */
@@ -65,29 +67,32 @@ export class Burning implements StepSource {
     this.recordCount = cylinders.length;
     this.liquidAtSpark = new Float64Array(cylinders.length);
     this.lambdaAtSpark = new Float64Array(cylinders.length).fill(Infinity);
+    this.residualAtSpark = new Float64Array(cylinders.length);
     this.rate = new Float64Array(cylinders.length);
     this.endAngle = new Float64Array(cylinders.length).fill(NaN);
     this.endFraction = new Float64Array(cylinders.length);
     this.lastProgress = wiebePhase(1 - 1e-9, settings.wiebeA, settings.wiebeM);
   }
 
-  /** Fixes the burn of cylinder j from the gas now unpacked. */
+  /** Fixes the burn of cylinder j from the gas now unpacked. In single turns a spark finds vapour alone. */
   ignite(j: number): void {
     const { gas, settings, memory, instant, timing } = this;
     const { node } = this.cylinders[j];
     const base = node * gas.set.count;
     const residual = gas.fraction[base + PRODUCTS_INDEX];
-    timing.evaluate(instant.omega, gas.temperature[node], gas.pressure[node], this.lambda, residual);
+    const fuel = this.fuelAt(node);
+    const lambda = this.lambdaOf(node, fuel);
+    this.liquidAtSpark[j] = fuel > 0 ? 1 - gas.fraction[base + FUEL_INDEX] / fuel : 0;
+    this.lambdaAtSpark[j] = lambda;
+    this.residualAtSpark[j] = residual;
+    timing.evaluate(instant.omega, gas.temperature[node], gas.pressure[node], Number.isFinite(lambda) ? lambda : this.lambda, residual);
     const { completeness, misfireResidual, misfireWidth } = settings;
     const share =
       this.firing === 'averaged'
-        ? burnedShare(residual, completeness, misfireResidual, misfireWidth)
-        : residual > misfireResidual || this.tooLean(node)
+        ? burnedShare(residual, completeness, misfireResidual, misfireWidth) * mixtureShare(lambda, settings)
+        : residual > misfireResidual || beyondMixture(this.lambdaOf(node, gas.fraction[base + FUEL_INDEX]), settings)
           ? 0
           : completeness;
-    const fuel = this.fuelAt(node);
-    this.liquidAtSpark[j] = fuel > 0 ? 1 - gas.fraction[base + FUEL_INDEX] / fuel : 0;
-    this.lambdaAtSpark[j] = gas.fraction[base + AIR_INDEX] / fuel / this.stoichiometric;
     this.endAngle[j] = NaN;
     memory.setBurn(j, this.burnable(node, fuel), timing.delay, timing.duration, share);
     if (memory.keepsSparks) memory.setSpark(j, gas.pressure[node], gas.temperature[node], gas.volume[node]);
@@ -97,12 +102,10 @@ export class Burning implements StepSource {
     return this.airFuelRatio / this.lambda;
   }
 
-  /** Whether the air over the fuel vapour is above the lean limit; a charge without vapour is. */
-  private tooLean(node: number): boolean {
+  /** Air over a mass fraction of fuel, over stoichiometric; Infinity without fuel [-]. */
+  private lambdaOf(node: number, fuel: number): number {
     const { gas } = this;
-    const base = node * gas.set.count;
-    const leanest = this.settings.leanLimit * this.stoichiometric;
-    return gas.fraction[base + AIR_INDEX] > leanest * gas.fraction[base + FUEL_INDEX];
+    return fuel > 0 ? gas.fraction[node * gas.set.count + AIR_INDEX] / fuel / this.stoichiometric : Infinity;
   }
 
   /** Mass fraction of fuel in a node, vapour and liquid [-]. */
