@@ -1,3 +1,4 @@
+import { blend } from './cross-checks/blend.ts';
 import { impeller, rotors } from './cross-checks/blower.ts';
 import type { CrossFault } from './cross-checks/cross-fault.ts';
 import { dischargeTables } from './cross-checks/discharge-tables.ts';
@@ -13,6 +14,7 @@ import type { Design } from './schema/design.ts';
 export function crossCheck(design: Design): readonly CrossFault[] {
   return [
     ...airPressure(design),
+    ...blend(design),
     ...windowTops(design),
     ...rows(design),
     ...corrections(design),

@@ -184,6 +184,11 @@ const COMBINATIONS: [what: string, data: object, path: string][] = [
     { windows: { transferTable: { forward: [0.8, 0.8, 0.77, 0.77, 0.7, 0.7, 0.68] } } },
     'windows.transferTable.forward',
   ],
+  [
+    'a fuel blended with itself',
+    { fuel: { kind: 'methanol', blend: { kind: 'methanol' } } },
+    'fuel.blend.kind',
+  ],
   ['a gear train out of all proportion', { blower: { gears: [{ driver: 200, driven: 8 }] } }, 'blower.gears'],
   [
     'a gap wider than the rotor bears',

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { FUELS } from '../../sim/gas/fuels.ts';
+import { blend, fuelNames } from './blend.ts';
 import { choice, filled, group, number, numberOrNone, yesNo } from './builders.ts';
 import { burning } from './burning.ts';
 import { carburettor } from './carburettor.ts';
@@ -8,10 +8,9 @@ import { arrester, restrictor, venturi } from './intake-losses.ts';
 import { knock } from './knock.ts';
 import { CHOICE } from './shared.ts';
 
-const fuelNames = Object.keys(FUELS) as [string, ...string[]];
-
 export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.', {
   kind: choice(fuelNames, 'petrol', { label: 'Fuel', source: CHOICE }),
+  blend: v.optional(v.nullable(blend), null),
   lambda: number(0.88, {
     label: 'Mixture: λ',
     help: 'Air/fuel ratio over the stoichiometric one; below 1 is rich.',

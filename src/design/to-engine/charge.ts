@@ -5,6 +5,7 @@ import type { Si } from './si.ts';
 export function charge({ fuel }: Si): Charge {
   return {
     fuel: fuel.kind,
+    blend: fuel.blend && { fuel: fuel.blend.kind, share: fuel.blend.share },
     lambda: fuel.lambda,
     oilShare: fuel.oilShare,
     feed: fuel.feed,

@@ -1,6 +1,6 @@
 import type { Combustion } from '../engine.ts';
-import type { FlameSpeedLaw } from './flame-speed.ts';
-import { laminarFlameSpeed } from './flame-speed.ts';
+import type { Flame } from './flame.ts';
+import { flameSpeed } from './flame.ts';
 
 /** Mixture at which delay and duration are stated: a usual one for full power [-]. */
 export const REFERENCE_LAMBDA = 0.88;
@@ -39,13 +39,13 @@ export class BurnTiming {
 
   /**
    * @param reference      - see Combustion
-   * @param law            - flame speed of the fuel
+   * @param flame          - of the fuel
    * @param molarMassRatio - fresh charge over burned gas [-]: turns mass into mole fractions
    * @param lambda         - at which the reference is stated [-]
    */
   constructor(
     private readonly reference: Reference,
-    private readonly law: FlameSpeedLaw,
+    private readonly flame: Flame,
     private readonly molarMassRatio: number,
     lambda: number = REFERENCE_LAMBDA,
   ) {
@@ -77,12 +77,6 @@ export class BurnTiming {
 
   #flameSpeed(temperature: number, pressure: number, lambda: number, residual: number): number {
     const burnedMoles = residual * this.molarMassRatio;
-    return laminarFlameSpeed(
-      this.law,
-      temperature,
-      pressure,
-      lambda,
-      burnedMoles / (1 - residual + burnedMoles),
-    );
+    return flameSpeed(this.flame, temperature, pressure, lambda, burnedMoles / (1 - residual + burnedMoles));
   }
 }

@@ -1,6 +1,8 @@
 export interface Charge {
   /** Key of a fuel in src/sim/gas/fuels.ts. */
   readonly fuel: string;
+  /** A second fuel, of the same keys, and its share of the volume of the two [-]; null for none. */
+  readonly blend: { readonly fuel: string; readonly share: number } | null;
   /** Air/fuel ratio over stoichiometric [-]. */
   readonly lambda: number;
   /** Oil in the fuel, share by volume [-]. */

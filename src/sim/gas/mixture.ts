@@ -2,7 +2,7 @@ import type { Ambient, Charge } from '../engine.ts';
 import type { Fault, Outcome } from '../outcome.ts';
 import { failure, success } from '../outcome.ts';
 import { AIR_MOLE_FRACTIONS } from './air.ts';
-import { withOil } from './blend.ts';
+import { chargeFuel } from './charge-fuel.ts';
 import type { Constituent } from './constituent.ts';
 import type { Evaporation } from './evaporation.ts';
 import { evaporateInto } from './evaporation.ts';
@@ -24,6 +24,8 @@ export const AIR_INDEX = 0;
 export const FUEL_INDEX = 1;
 export const PRODUCTS_INDEX = 2;
 export const LIQUID_INDEX = 3;
+
+const FUEL_KEYS = Object.keys(FUELS).join(', ');
 
 /** The mixture a design runs on. Per kilogram of fuel means fuel as fed, oil included. */
 export interface DesignMixture {
@@ -60,18 +62,22 @@ export interface DesignMixture {
  */
 export function designMixture(charge: Charge, ambient: Ambient): Outcome<DesignMixture> {
   const faults: Fault[] = [];
-  const report = (field: keyof Charge, allowed: string) =>
-    faults.push({ path: `charge.${field}`, message: `${field} is ${charge[field]}; allowed: ${allowed}` });
-  const pureFuel = Object.hasOwn(FUELS, charge.fuel) ? FUELS[charge.fuel] : undefined;
-  if (!pureFuel) report('fuel', Object.keys(FUELS).join(', '));
-  if (!(charge.oilShare >= 0 && charge.oilShare < 1)) report('oilShare', '0 to below 1');
-  if (!(charge.evaporatedShare >= 0 && charge.evaporatedShare <= 1)) report('evaporatedShare', '0 to 1');
-  if (!pureFuel || faults.length > 0) return failure(faults);
+  const report = (field: string, value: string | number, allowed: string) =>
+    faults.push({ path: `charge.${field}`, message: `${field} is ${value}; allowed: ${allowed}` });
+  const { blend } = charge;
+  const known = (key: string): boolean => Object.hasOwn(FUELS, key);
+  if (!known(charge.fuel)) report('fuel', charge.fuel, FUEL_KEYS);
+  if (blend && !known(blend.fuel)) report('blend.fuel', blend.fuel, FUEL_KEYS);
+  if (blend && !(blend.share >= 0 && blend.share <= 1)) report('blend.share', blend.share, '0 to 1');
+  if (!(charge.oilShare >= 0 && charge.oilShare < 1)) report('oilShare', charge.oilShare, '0 to below 1');
+  if (!(charge.evaporatedShare >= 0 && charge.evaporatedShare <= 1))
+    report('evaporatedShare', charge.evaporatedShare, '0 to 1');
+  if (faults.length > 0) return failure(faults);
 
-  const fuel = withOil(pureFuel, charge.oilShare);
+  const fuel = chargeFuel(charge);
   const leastLambda = sootLimit(fuel.atoms);
   if (!(charge.lambda > leastLambda && charge.lambda < Infinity)) {
-    report('lambda', `above ${leastLambda.toFixed(3)} (soot forms below) and finite`);
+    report('lambda', charge.lambda, `above ${leastLambda.toFixed(3)} (soot forms below) and finite`);
     return failure(faults);
   }
 

@@ -1,4 +1,5 @@
 import { FITTED_OCTANES } from '../combustion/knock.ts';
+import { fuelName, fuelParts } from '../gas/charge-fuel.ts';
 import type { Model } from '../cycle/model.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
 
@@ -21,10 +22,10 @@ export function knockNotes(
       text: `By the knock integral the end gas of ${knocking} of ${cylinders.length} cylinders lights by itself: they need an octane number of up to ${needed}, the fuel counts as ${octane.toFixed(0)}. What knock does to pressure, heat and crowns is not in these figures.`,
     });
   }
-  if (!FITTED_FUELS.includes(engine.charge.fuel)) {
+  if (fuelParts(engine.charge).some(({ key }) => !FITTED_FUELS.includes(key))) {
     notes.push({
       kind: 'assumption',
-      text: `The knock integral was fitted to petrol of octane ${FITTED_OCTANES[0]} to ${FITTED_OCTANES[1]}; ${engine.charge.fuel} lies outside.`,
+      text: `The knock integral was fitted to petrol of octane ${FITTED_OCTANES[0]} to ${FITTED_OCTANES[1]}; ${fuelName(engine.charge)} lies outside.`,
     });
   }
   return notes;

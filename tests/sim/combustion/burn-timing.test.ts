@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { BurnTiming, REFERENCE_LAMBDA } from '../../../src/sim/combustion/burn-timing.ts';
+import { flameOf } from '../../../src/sim/combustion/flame.ts';
 import { FLAME_SPEED_LAWS, laminarFlameSpeed } from '../../../src/sim/combustion/flame-speed.ts';
 import { bar, deg, rpm } from '../../../src/sim/units.ts';
 
@@ -13,7 +14,7 @@ const reference = {
   referencePressure: 12 * bar,
   flameSpeedExponent: 0.5,
 };
-const timing = new BurnTiming(reference, FLAME_SPEED_LAWS.petrol, 1.07);
+const timing = new BurnTiming(reference, flameOf({ fuel: 'petrol', blend: null }), 1.07);
 
 describe('BurnTiming', () => {
   it('gives the reference angles at the reference state', () => {

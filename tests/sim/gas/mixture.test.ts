@@ -10,6 +10,7 @@ const ambient = { pressure: 101_325, temperature: 293.15, humidity: 0 };
 const tropics = { pressure: 100_000, temperature: 308.15, humidity: 0.8 };
 const petrolCharge: Charge = {
   fuel: 'petrol',
+  blend: null,
   lambda: 0.9,
   oilShare: 0.02,
   feed: 'carburettor',
@@ -32,6 +33,8 @@ const cases: Partial<Charge>[] = [
   { fuel: 'methanol', lambda: 0.8, oilShare: 0.05 },
   { fuel: 'ethanol', lambda: 1.1 },
   { fuel: 'isooctane', oilShare: 0 },
+  { blend: { fuel: 'ethanol', share: 0.85 } },
+  { fuel: 'methanol', blend: { fuel: 'isooctane', share: 0.3 }, lambda: 1.2, oilShare: 0 },
 ];
 const inBothAirs = cases.flatMap((change) => [ambient, tropics].map((air) => [change, air] as const));
 
@@ -81,11 +84,22 @@ describe('designMixture', () => {
 
   it('names every wrong field with its value and what is allowed', () => {
     const outcome = designMixture(
-      { ...petrolCharge, fuel: 'coal', oilShare: -0.1, evaporatedShare: NaN },
+      {
+        ...petrolCharge,
+        fuel: 'coal',
+        blend: { fuel: 'tar', share: 2 },
+        oilShare: -0.1,
+        evaporatedShare: NaN,
+      },
       ambient,
     );
     expect(outcome.ok ? [] : outcome.faults).toEqual([
       { path: 'charge.fuel', message: 'fuel is coal; allowed: petrol, isooctane, methanol, ethanol' },
+      {
+        path: 'charge.blend.fuel',
+        message: 'blend.fuel is tar; allowed: petrol, isooctane, methanol, ethanol',
+      },
+      { path: 'charge.blend.share', message: 'blend.share is 2; allowed: 0 to 1' },
       { path: 'charge.oilShare', message: 'oilShare is -0.1; allowed: 0 to below 1' },
       { path: 'charge.evaporatedShare', message: 'evaporatedShare is NaN; allowed: 0 to 1' },
     ]);

@@ -1,6 +1,5 @@
 import { BurnTiming } from '../../combustion/burn-timing.ts';
-import type { FlameSpeedLaw } from '../../combustion/flame-speed.ts';
-import { FLAME_SPEED_LAWS } from '../../combustion/flame-speed.ts';
+import { flameOf } from '../../combustion/flame.ts';
 import type { WallPatch } from '../../engine.ts';
 import { AIR_INDEX, chargeFractions, FUEL_INDEX, PRODUCTS_INDEX } from '../../gas/mixture.ts';
 import { tubeCoefficient } from '../../heat-transfer/tube-nusselt.ts';
@@ -94,13 +93,12 @@ export function burningOf({ model, instant, memory, gas }: Parts, firing: Firing
   const { engine, geometry, network, mixture, set } = model;
   const fresh = chargeFractions(mixture);
   const R = set.gasConstants;
-  const law = (FLAME_SPEED_LAWS as Readonly<Record<string, FlameSpeedLaw>>)[engine.charge.fuel];
   const productsOverFresh =
     R[PRODUCTS_INDEX] / (fresh[AIR_INDEX] * R[AIR_INDEX] + fresh[FUEL_INDEX] * R[FUEL_INDEX]);
   return new Burning(
     network.at.cylinders.map((node, j) => ({ node, sparkAngle: geometry.cylinders[j].sparkAngle })),
     engine.combustion,
-    new BurnTiming(engine.combustion, law, productsOverFresh),
+    new BurnTiming(engine.combustion, flameOf(engine.charge), productsOverFresh),
     mixture.airFuelRatio,
     engine.charge.lambda,
     firing,

@@ -1,6 +1,5 @@
 import type { Model } from '../../../cycle/model.ts';
-import { FLAME_SPEED_LAWS, laminarFlameSpeed } from '../../../combustion/flame-speed.ts';
-import type { FlameSpeedLaw } from '../../../combustion/flame-speed.ts';
+import { flameOf, flameSpeed } from '../../../combustion/flame.ts';
 import { plenumVolume } from '../../../geometry/plenum-volume.ts';
 import type { SolvedPoint } from '../../../results/point-result.ts';
 import { bar } from '../../../units.ts';
@@ -104,8 +103,7 @@ export function backfire(model: Model, point: SolvedPoint, options: BackfireOpti
       : [...tract, space('crankcase', crankcaseVolume, ambient.pressure, ambient.temperature)];
 
   const burned = fire.shutIn(p1, T1);
-  const laws = FLAME_SPEED_LAWS as Readonly<Record<string, FlameSpeedLaw>>;
-  const laminar = laminarFlameSpeed(laws[charge.fuel]!, T1, p1, charge.lambda, 0);
+  const laminar = flameSpeed(flameOf(charge), T1, p1, charge.lambda, 0);
   const radius = Math.cbrt((3 * volume) / (4 * Math.PI));
   const burnTime = radius / ((laminar * flameFactor * burned.pressure) / p1);
   const held = ambient.pressure + heldAbove;
