@@ -1,4 +1,5 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { BANDS } from '../tests/validation/published/bands.ts';
 import { passes, worst } from '../tests/validation/published/comparison.ts';
 import { report } from '../tests/validation/published/report.ts';
 import { subjects } from '../tests/validation/published/subjects.ts';
@@ -12,7 +13,7 @@ for (const each of out) {
   const { printed, ours } = worst(each);
   process.stdout.write(`out of its band: ${each.quantity}: ${ours} against ${printed} ${each.unit}\n`);
 }
-const text = report(all);
+const text = report(all, BANDS);
 let fresh = true;
 if (process.argv.includes('--check')) {
   fresh = existsSync(page) && readFileSync(page, 'utf8') === text;

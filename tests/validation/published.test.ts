@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { BANDS, placed } from './published/bands.ts';
 import type { Comparison } from './published/comparison.ts';
 import { passes, worst } from './published/comparison.ts';
 import { report } from './published/report.ts';
@@ -24,7 +25,19 @@ describe.each(all)('$title', ({ comparisons, unproven }) => {
 
 describe('docs/validation.md', () => {
   it('is what npm run validate writes', () => {
-    expect(readFileSync(new URL('../../docs/validation.md', import.meta.url), 'utf8')).toBe(report(all));
+    expect(readFileSync(new URL('../../docs/validation.md', import.meta.url), 'utf8')).toBe(
+      report(all, BANDS),
+    );
+  });
+});
+
+describe('bands in print', () => {
+  it.each(BANDS)('$quantity, $low to $high $unit: every preset outside has a reason, none within', (band) => {
+    expect(band.source).not.toBe('');
+    for (const { value, place, why } of placed(band)) {
+      expect(Number.isFinite(value)).toBe(true);
+      expect(why === undefined).toBe(place === 'in');
+    }
   });
 });
 

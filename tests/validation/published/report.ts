@@ -1,3 +1,5 @@
+import type { Band } from './bands.ts';
+import { placed } from './bands.ts';
 import type { Comparison, Subject } from './comparison.ts';
 import { passes, worst } from './comparison.ts';
 
@@ -45,7 +47,7 @@ function line(comparison: Comparison): string {
   const band = 'share' in within ? `${rounded(within.share * 100)} %` : rounded(within.amount);
   const share = printed === 0 ? '' : ` (${rounded((100 * difference) / Math.abs(printed))} %)`;
   // Round-off differs from one machine to the next.
-  const apart = ofBand < 1e-3 ? 'under a thousandth of the band' : `${rounded(difference)}${share}`;
+  const apart = ofBand < 1e-2 ? 'under a hundredth of the band' : `${rounded(difference)}${share}`;
   const cells = [
     quantity,
     `${source} — _${origin}_`,
@@ -70,8 +72,47 @@ function table({ title, note, comparisons }: Subject): string {
   ].join('\n');
 }
 
+const ABOUT_BANDS = `## Whole engines against bands in print
+
+What engines of the kind do, and where each preset stands at its own speed with the throttle open. A band is no test of one engine: it says
+whether the order of magnitude is right, and what sets these engines apart. The books were not at hand when this was written: _recalled_ figures
+are to be looked up before anybody leans on them. Almost all print is of engines that pump with the crankcase, many with a tuned exhaust; blown
+carburetted ones with loop scavenging were hardly measured.
+`;
+
+const PLACE = { below: 'below: ', in: '', above: 'above: ' } as const;
+
+function bandTable(bands: readonly Band[]): string {
+  const all = bands.map((band) => ({ band, presets: placed(band) }));
+  const names = all[0]!.presets.map(({ preset }) => preset);
+  const row = ({ band, presets }: (typeof all)[number]): string => {
+    const { quantity, unit, low, high, source, sure } = band;
+    const digits = high < 20 ? 1 : 0;
+    const values = presets.map(({ value, place }) => `${PLACE[place]}${value.toFixed(digits)}`);
+    const range = `${low} to ${high}${unit === '' ? '' : ` ${unit}`}`;
+    return `| ${[quantity, `${source} — _${sure}_`, range, ...values].join(' | ')} |`;
+  };
+  const reasons = all.flatMap(({ band, presets }) => {
+    const by = new Map<string, string[]>();
+    for (const { preset, why } of presets)
+      if (why !== undefined) by.set(why, [...(by.get(why) ?? []), preset]);
+    return [...by].map(([why, presets]) => `- _${band.quantity}_, ${presets.join(', ')}: ${why}.`);
+  });
+  return [
+    ABOUT_BANDS,
+    `| quantity | source | band | ${names.join(' | ')} |`,
+    `| --- | --- | --- |${' --- |'.repeat(names.length)}`,
+    ...all.map(row),
+    '',
+    'Why those outside are outside:',
+    '',
+    ...reasons,
+    '',
+  ].join('\n');
+}
+
 /** docs/validation.md. */
-export function report(subjects: readonly Subject[]): string {
+export function report(subjects: readonly Subject[], bands: readonly Band[]): string {
   const all = subjects.flatMap(({ comparisons }) => comparisons);
   const count = (origin: Comparison['origin']) => all.filter((each) => each.origin === origin).length;
   const values = all.reduce((sum, each) => sum + each.values.length, 0);
@@ -83,6 +124,7 @@ export function report(subjects: readonly Subject[]): string {
     HEAD,
     `${tally}\n`,
     ...subjects.map(table),
+    bandTable(bands),
     WHOLE,
     ...subjects.flatMap(({ title, unproven }) => unproven.map((sentence) => `- _${title}._ ${sentence}`)),
     '',

@@ -1,8 +1,10 @@
 import { blower } from './blower.ts';
 import type { Subject } from './comparison.ts';
 import { crankTrain } from './crank-train.ts';
+import { energy } from './energy.ts';
 import { fire } from './fire.ts';
 import { flow } from './flow.ts';
+import { friction } from './friction.ts';
 import { gas } from './gas.ts';
 import { heat } from './heat.ts';
 import { scavenging } from './scavenging.ts';
@@ -16,4 +18,6 @@ export const subjects = (): readonly Subject[] => [
   scavenging(),
   crankTrain(),
   fire(),
+  friction(),
+  energy(),
 ];
