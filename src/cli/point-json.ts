@@ -58,6 +58,15 @@ function solvedJson(model: Model, point: SolvedPoint) {
       maxPressure_Pa: plenum.maxPressure,
       meanTemperature_K: plenum.meanTemperature,
     },
+    ...(point.relief && {
+      relief: {
+        massFlow_kg_per_s: point.relief.massFlow,
+        share: point.relief.share,
+        leastLift: point.relief.leastLift,
+        greatestLift: point.relief.greatestLift,
+        openings_per_crankRev: point.relief.openings,
+      },
+    }),
     ...(point.crankcase && {
       crankcase: {
         meanPressure_Pa: point.crankcase.meanPressure,

@@ -59,6 +59,7 @@ describe('run point', () => {
       'engine',
       'blower',
       'plenum',
+      'relief',
       'cylinders',
     ]);
     expect(point).toMatchObject({ design: 'Caraway 1', speed_rpm: 5000, converged: true });

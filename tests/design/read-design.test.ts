@@ -148,6 +148,11 @@ const COMBINATIONS: [what: string, data: object, path: string][] = [
     'crank.corrections[0].collector',
   ],
   [
+    'a relief valve that shuts at more than it opens at',
+    { plenum: { relief: { cracking_barGauge: 0.6, reseating_barGauge: 0.7 } } },
+    'plenum.relief.reseating_barGauge',
+  ],
+  [
     'a relief valve open before it opens',
     { plenum: { relief: { cracking_barGauge: 0.9, fullOpen_barGauge: 0.5 } } },
     'plenum.relief.fullOpen_barGauge',

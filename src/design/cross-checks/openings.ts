@@ -20,7 +20,18 @@ export function* windowTops({ windows }: Design): Generator<CrossFault> {
 
 export function* relief({ plenum }: Design): Generator<CrossFault> {
   if (!plenum.relief) return;
-  const { cracking_barGauge: cracking, fullOpen_barGauge: open } = plenum.relief;
+  const {
+    cracking_barGauge: cracking,
+    fullOpen_barGauge: open,
+    reseating_barGauge: reseating,
+  } = plenum.relief;
+  if (reseating !== undefined && reseating > cracking) {
+    yield fault(
+      'plenum.relief.reseating_barGauge',
+      `the relief valve shuts at ${formatNumber(reseating)} bar; allowed: up to ${formatNumber(cracking)} bar, at which it begins to open`,
+      'plenum.relief.cracking_barGauge',
+    );
+  }
   if (open <= cracking) {
     yield fault(
       'plenum.relief.fullOpen_barGauge',

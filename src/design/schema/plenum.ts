@@ -28,6 +28,16 @@ const relief = group('Relief valve', 'Opens from the plenum to the air; pressuri
     plausible: [0.3, 2],
     source: 'typical',
   }),
+  reseating_barGauge: numberOrNone({
+    detail: true,
+    label: 'Relief valve shuts again',
+    help: 'Friction on the stem lets a valve shut at less than it opens at; between the two it stays as it is.',
+    min: 0.01,
+    max: 5,
+    plausible: [0.1, 1.5],
+    otherwise: 'where it begins to open: no friction',
+    source: 'typical of spring-loaded valves, 0.8 to 0.95 of where they begin to open; measured on the valve',
+  }),
   bore_mm: number(20, {
     label: 'Bore of the relief valve',
     min: 1,

@@ -11,6 +11,7 @@ export function plenumOf({ plenum }: Si): Plenum {
     relief: relief && {
       crackingPressure: relief.cracking,
       fullOpenPressure: relief.fullOpen,
+      reseatingPressure: relief.reseating ?? relief.cracking,
       area: circle(relief.bore),
       dischargeCoefficient: relief.discharge,
     },

@@ -2,7 +2,7 @@
 const WALL_SCALE = 100;
 
 /**
- * What each cylinder remembers between events of its cycle. It belongs to the periodic solution like the gas itself:
+ * What each cylinder remembers between events of its cycle, and a valve that sticks between steps. It belongs to the periodic solution like the gas itself:
  * restart and acceleration carry it along.
  */
 export class Memory {
@@ -19,29 +19,47 @@ export class Memory {
   private static readonly SPARK_STRIDE = 3;
 
   readonly values: Float64Array;
-  /** Where the states at the spark begin, -1 where none are kept; where the wall temperatures begin, likewise. */
+  /** Where the states at the spark begin, -1 where none are kept; the relief valve's lift and the wall temperatures likewise. */
   private readonly sparkAt: number;
+  private readonly liftAt: number;
   private readonly wallsAt: number;
 
   /**
    * @param sparks - whether the state of the gas at the spark is kept
    * @param walls  - wall temperatures kept per cylinder
+   * @param lift   - whether the lift of a relief valve is kept
    */
   constructor(
     readonly cylinders: number,
     sparks = false,
     walls = 0,
+    lift = false,
   ) {
     const burns = cylinders * Memory.STRIDE;
     const states = sparks ? cylinders * Memory.SPARK_STRIDE : 0;
-    this.values = new Float64Array(burns + states + cylinders * walls);
+    const lifts = lift ? 1 : 0;
+    this.values = new Float64Array(burns + states + lifts + cylinders * walls);
     this.sparkAt = sparks ? burns : -1;
-    this.wallsAt = walls > 0 ? burns + states : -1;
+    this.liftAt = lift ? burns + states : -1;
+    this.wallsAt = walls > 0 ? burns + states + lifts : -1;
   }
 
   /** Wall temperatures, cylinder by cylinder, as a view of `values`; empty where none are kept [K]. */
   get walls(): Float64Array {
     return this.values.subarray(this.wallsAt < 0 ? this.values.length : this.wallsAt);
+  }
+
+  get keepsLift(): boolean {
+    return this.liftAt >= 0;
+  }
+
+  /** Lift of the relief valve over its whole lift, as the last step left it; only where it is kept [-]. */
+  get lift(): number {
+    return this.values[this.liftAt];
+  }
+
+  set lift(lift: number) {
+    this.values[this.liftAt] = lift;
   }
 
   get keepsSparks(): boolean {
@@ -114,7 +132,7 @@ export class Memory {
 
   /**
    * Scale of every number, inverted: purities, angles and completeness as they are, fuel by the last burn's, the state at the spark
-   * by itself, wall temperatures by 100 K.
+   * by itself, lift as it is, wall temperatures by 100 K.
    */
   weigh(weights: Float64Array): void {
     for (let j = 0; j < this.cylinders; j++) {
@@ -128,7 +146,7 @@ export class Memory {
     for (let i = this.cylinders * Memory.STRIDE; i < this.values.length; i++) {
       const wall = this.wallsAt >= 0 && i >= this.wallsAt;
       const value = this.values[i];
-      weights[i] = wall ? 1 / WALL_SCALE : value > 0 ? 1 / value : 0;
+      weights[i] = wall ? 1 / WALL_SCALE : i === this.liftAt ? 1 : value > 0 ? 1 / value : 0;
     }
   }
 }

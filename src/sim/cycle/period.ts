@@ -86,6 +86,7 @@ export class Period {
         stepper.theta = reached;
         if (error <= tolerance && stepper.begin(this.next, record)) {
           theta = reached;
+          system.keep();
           largestError = Math.max(largestError, error);
           [this.state, this.next] = [this.next, this.state];
           angles.push(theta);
@@ -135,6 +136,7 @@ export class Period {
         if (!stepper.step(this.state, this.next, record, record)) return system.failure(theta);
         stepper.theta = reached;
         if (!stepper.begin(this.next, record)) return system.failure(theta);
+        system.keep();
         if (record) largestError = Math.max(largestError, stepper.error);
         [this.state, this.next] = [this.next, this.state];
         this.taken++;

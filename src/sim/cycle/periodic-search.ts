@@ -185,6 +185,7 @@ export class PeriodicSearch {
     const n = system.stateSize;
     this.cycle++;
     system.settleWalls(this.state);
+    system.relief?.settle();
     gx.set(this.state.subarray(0, n));
     gx.set(system.memory.values, n);
     weigh(system, weights);

@@ -10,6 +10,8 @@ import { EdgeFlows } from './edge-flows.ts';
 import type { BlowBy } from './flows/blow-by.ts';
 import type { BlowerFlow } from './flows/blower-flow.ts';
 import type { InertialPassages } from './flows/inertial-passages.ts';
+import { sticksAtAll } from './flows/relief-valve.ts';
+import type { ReliefValve } from './flows/relief-valve.ts';
 import { GasStates } from './gas-states.ts';
 import { ImplicitPressures } from './implicit-pressures.ts';
 import type { FlowElement, Instant, Source, StepSource } from './instant.ts';
@@ -73,6 +75,7 @@ export class CycleSystem {
   readonly pistonWork: PistonWork;
   /** Null where the crankcase takes no part, or the rings are tight. */
   readonly blowBy: BlowBy | null;
+  readonly relief: ReliefValve | null;
   /** Passages whose flow is a state; null where a design has none. */
   readonly inertia: InertialPassages | null;
   /** Work on the undersides, where the crankcase takes part. */
@@ -122,7 +125,8 @@ export class CycleSystem {
     if (crankcase) pistons.workOn(at.crankcase, crankcase.isPlenum ? plenumVolume(engine) : crankcase.volume);
     const keepsSparks = engine.combustion.enabled && engine.cylinderHeat.law === 'Woschni';
     const { solvesWalls } = engine.cylinderHeat;
-    const memory = new Memory(geometry.cylinders.length, keepsSparks, solvesWalls ? SURFACES : 0);
+    const sticks = sticksAtAll(engine.plenum.relief);
+    const memory = new Memory(geometry.cylinders.length, keepsSparks, solvesWalls ? SURFACES : 0, sticks);
     this.memory = memory;
     this.trapped = geometry.cylinders.map(() => ({
       mass: 0,
@@ -137,9 +141,10 @@ export class CycleSystem {
     this.designFlow = design.total;
 
     const parts: Parts = { model, point, instant, gas, edges, pistons, memory, design };
-    const { elements, blower, blowBy, inertia } = flowElements(parts);
+    const { elements, blower, relief, blowBy, inertia } = flowElements(parts);
     this.flows = elements;
     this.blower = blower;
+    this.relief = relief;
     this.blowBy = blowBy;
     this.inertia = inertia;
     this.pistonWork = new PistonWork(at.cylinders, gas);
@@ -202,6 +207,11 @@ export class CycleSystem {
     edges.apply(rates, record, this.edgesAt);
     for (let i = 0; i < sources.length; i++) sources[i].addTo(rates, record);
     return true;
+  }
+
+  /** Notes what must be known of a step once it is taken, from the gas now unpacked. */
+  keep(): void {
+    this.relief?.keep();
   }
 
   /** Acts on events from the gas now unpacked. */

@@ -4,10 +4,12 @@ import type { WallPatch } from './wall-patch.ts';
 export interface Plenum {
   readonly volume: number;
   readonly wall: WallPatch;
-  /** Relief valve to ambient, or null. Opens linearly from cracking to full-open pressure difference. */
+  /** Relief valve to ambient, or null. Lifts in proportion from cracking to full-open pressure difference, see cycle/flows/relief-valve.ts. */
   readonly relief: {
     readonly crackingPressure: number;
     readonly fullOpenPressure: number;
+    /** At which it shuts again, <= cracking: the difference is twice the friction on its stem over its area [Pa]. */
+    readonly reseatingPressure: number;
     readonly area: number;
     readonly dischargeCoefficient: number;
   } | null;

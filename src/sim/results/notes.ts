@@ -8,6 +8,7 @@ import { inertiaNotes } from './inertia-notes.ts';
 import { knockNotes } from './knock-notes.ts';
 import { misfireNotes } from './misfire-notes.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
+import { reliefNotes } from './relief-notes.ts';
 import { wallNotes } from './wall-notes.ts';
 
 /** Share of the fuel that may be liquid at the spark before it is said [-]. */
@@ -43,6 +44,11 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
     );
   }
   notes.push(...blowerNotes(model.engine, result.blower, result.plenum.meanTemperature));
+  const { relief } = model.engine.plenum;
+  if (result.relief && relief) {
+    const leastGauge = result.plenum.minPressure - model.engine.ambient.pressure;
+    notes.push(...reliefNotes(result.relief, relief, leastGauge));
+  }
   notes.push(...knockNotes(model, result));
   notes.push(...wallNotes(model, result));
   const hottest = Math.max(...result.cylinders.map((c) => c.peakTemperature));

@@ -19,6 +19,8 @@ export interface SolvedPoint {
   readonly engine: EngineFigures;
   readonly blower: BlowerFigures;
   readonly plenum: GasFigures;
+  /** Null without a valve. */
+  readonly relief: ReliefFigures | null;
   readonly inletBox: GasFigures;
   readonly collectors: readonly GasFigures[];
   /** Null where the crankcase takes no part. */
@@ -126,6 +128,17 @@ export interface BlowerFigures {
   } | null;
   /** Of centrifugal blowers. */
   readonly wheel: WheelPoint | null;
+}
+
+export interface ReliefFigures {
+  /** Mean out of it [kg/s], and over what the blower delivers [-]. */
+  readonly massFlow: number;
+  readonly share: number;
+  /** Over the whole lift, at points of the mesh [-]. */
+  readonly leastLift: number;
+  readonly greatestLift: number;
+  /** How often it leaves its seat in a turn of the crank, mean of the period. */
+  readonly openings: number;
 }
 
 export interface GasFigures {

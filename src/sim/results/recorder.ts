@@ -37,6 +37,7 @@ export class Recorder {
   private readonly blowerTorque: Float64Array;
   private readonly gasWork: Float64Array;
   private readonly blowerWork: Float64Array;
+  private readonly reliefLift: Float64Array;
 
   /** @param capacity - points at the most */
   constructor(
@@ -66,6 +67,7 @@ export class Recorder {
     this.blowerTorque = column();
     this.gasWork = column();
     this.blowerWork = column();
+    this.reliefLift = system.relief ? column() : new Float64Array(0);
   }
 
   /** Takes down the present instant; to be handed to a Period that records, as its observer. */
@@ -105,11 +107,17 @@ export class Recorder {
     this.gasTorque[i] = torque;
     this.gasWork[i] = work;
     this.blowerWork[i] = y[system.blower.recordAt];
+    if (system.relief) this.reliefLift[i] = system.relief.lift;
     const rotorTorque =
       system.blower.fluidTorque / blower.mechanicalEfficiency +
       dragTorque(blower, system.omega * ratio) * ratio;
     this.blowerTorque[i] = rotorTorque / efficiency;
   };
+
+  /** Lift of the relief valve over its whole lift at every point; empty without one [-]. */
+  lifts(): Float64Array {
+    return this.reliefLift.slice(0, this.count);
+  }
 
   traces(): Traces {
     const { network } = this.system.model;

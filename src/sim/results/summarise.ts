@@ -23,6 +23,7 @@ import type {
   Traces,
   UnsolvedPoint,
 } from './point-result.ts';
+import { reliefFigures } from './relief-figures.ts';
 import { wallFigures } from './wall-figures.ts';
 import type { Recorder } from './recorder.ts';
 
@@ -61,6 +62,7 @@ export function summarise(
     engine,
     blower,
     plenum: gauge(network.at.plenum, traces.plenum),
+    relief: reliefFigures(system, totals, recorder.lifts(), blower.massFlow, turns),
     inletBox: gauge(network.at.box, traces.inletBox),
     collectors: network.at.collectors.map((node, i) => gauge(node, traces.collectors[i])),
     crankcase: crankcaseFigures(

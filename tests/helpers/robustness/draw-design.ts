@@ -19,7 +19,7 @@ const FREE = FIELDS.filter(
     kind === 'number' &&
     plausible !== null &&
     /^(blower|plenum|exhaust|fuel|cooling|surroundings|crank\.(friction|crankcase|load))\b/.test(path) &&
-    !/^blower\.(gears|tipDiameter|rotorLength|centreDistance|rotorBore|displacement|clearanceArea|helix|impeller)|Table|smoothing|fullOpen|altitude/.test(
+    !/^blower\.(gears|tipDiameter|rotorLength|centreDistance|rotorBore|displacement|clearanceArea|helix|impeller)|Table|smoothing|fullOpen|reseating|altitude/.test(
       path,
     ),
 );

@@ -43,11 +43,12 @@ export interface Parts {
 export function flowElements(parts: Parts): {
   readonly elements: readonly FlowElement[];
   readonly blower: BlowerFlow;
+  /** Null without one. */
+  readonly relief: ReliefValve | null;
   readonly blowBy: BlowBy | null;
   readonly inertia: InertialPassages | null;
 } {
-  const { model, gas, edges, design } = parts;
-  const { through } = model.network;
+  const { model } = parts;
   const blower = blowerOf(parts);
   const elements: FlowElement[] = [carburettorOf(parts), blower, orificesOf(parts), windowsOf(parts)];
   const { crankcase } = model.engine;
@@ -56,18 +57,19 @@ export function flowElements(parts: Parts): {
   if (crankcase) elements.push(breatherOf(parts, crankcase));
   const { slip } = model.engine.blower;
   if (slip) elements.push(pathSlipOf(parts, slip));
-  const { relief } = model.engine.plenum;
-  if (relief) {
-    const area = relief.dischargeCoefficient * relief.area;
-    const smoothing = design.smoothing(area, design.total);
-    const { crackingPressure, fullOpenPressure } = relief;
-    elements.push(
-      new ReliefValve(through.relief, area, crackingPressure, fullOpenPressure, smoothing, gas, edges),
-    );
-  }
+  const relief = reliefOf(parts);
+  if (relief) elements.push(relief);
   const inertia = inertialPassagesOf(parts);
   if (inertia) elements.push(inertia);
-  return { elements, blower, blowBy, inertia };
+  return { elements, blower, relief, blowBy, inertia };
+}
+
+function reliefOf({ model, gas, edges, memory, design }: Parts): ReliefValve | null {
+  const { relief } = model.engine.plenum;
+  if (!relief) return null;
+  const area = relief.dischargeCoefficient * relief.area;
+  const smoothing = design.smoothing(area, design.total);
+  return new ReliefValve(model.network.through.relief, area, relief, smoothing, memory, gas, edges);
 }
 
 function carburettorOf({ model, point, gas, edges, design }: Parts): Carburettor {
