@@ -67,6 +67,13 @@ function solvedJson(model: Model, point: SolvedPoint) {
         openings_per_crankRev: point.relief.openings,
       },
     }),
+    ...(point.bypass && {
+      bypass: {
+        massFlow_kg_per_s: point.bypass.massFlow,
+        share: point.bypass.share,
+        heat_W: point.bypass.heat,
+      },
+    }),
     ...(point.crankcase && {
       crankcase: {
         meanPressure_Pa: point.crankcase.meanPressure,

@@ -31,7 +31,7 @@ export function pointReport(design: string, model: Model, point: PointResult): s
   ].join('\n');
 }
 
-function figures({ engine, blower, plenum, cycles, residuals }: SolvedPoint): string[] {
+function figures({ engine, blower, plenum, relief, bypass, cycles, residuals }: SolvedPoint): string[] {
   const { isentropicEfficiency, wheel, builtIn } = blower;
   const kind = wheel
     ? [
@@ -53,6 +53,16 @@ function figures({ engine, blower, plenum, cycles, residuals }: SolvedPoint): st
     `            takes ${fixed(blower.shaftPower / kW, 2)} kW, rotors ${fixed(blower.rotorSpeed / rpm, 0)} rpm, tips ${fixed(blower.tipSpeed, 1)} m/s, outlet ${fixed(celsiusFromKelvin(blower.outletTemperature), 0)} °C${isentropicEfficiency === null ? '' : `, isentropic efficiency ${share(isentropicEfficiency)}`}`,
     ...kind,
     `  plenum    ${fixed(plenum.meanPressure / bar, 3)} bar absolute (${fixed(plenum.minPressure / bar, 3)} to ${fixed(plenum.maxPressure / bar, 3)}), ${fixed(celsiusFromKelvin(plenum.meanTemperature), 0)} °C`,
+    ...(relief && relief.massFlow > 0
+      ? [
+          `            relief valve lets out ${fixed(relief.massFlow / gram, 2)} g/s, lifts up to ${share(relief.greatestLift)}`,
+        ]
+      : []),
+    ...(bypass
+      ? [
+          `            bypass takes ${fixed(bypass.massFlow / gram, 2)} g/s, ${share(bypass.share)} of what is delivered, and ${fixed(bypass.heat / kW, 3)} kW of heat with it`,
+        ]
+      : []),
     `  output    ${fixed(engine.brakePower / kW, 2)} kW, ${fixed(engine.torque, 2)} N m; bmep ${fixed(engine.bmep / bar, 2)} bar of imep ${fixed(engine.imep / bar, 2)}, friction ${fixed(engine.fmep / bar, 2)}`,
     `  fuel      ${fixed(engine.fuelFlow / gram, 2)} g/s, ${bsfc}; heat to the cylinder walls ${fixed(engine.wallHeat / kW, 2)} kW`,
     `  solved    in ${cycles} periods; mass, energy and species close to ${closed.toExponential(0)}, last change ${residuals.change.toExponential(0)}`,

@@ -76,6 +76,7 @@ describe('HOLDERS', () => {
       'windows.exhaustTable',
       'windows.transferTable',
       'plenum.relief',
+      'plenum.bypass',
       'fuel.blend',
       'fuel.restrictor',
       'fuel.venturi',

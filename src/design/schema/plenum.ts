@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { filled, group, number, numberOrNone } from './builders.ts';
-import { discharge, wall } from './shared.ts';
+import { choice, filled, group, number, numberOrNone } from './builders.ts';
+import { CHOICE, discharge, wall } from './shared.ts';
 
 const inletBox = group('Inlet box', 'The space between throttle and blower.', {
   volume_cc: number(300, {
@@ -55,6 +55,53 @@ const relief = group('Relief valve', 'Opens from the plenum to the air; pressuri
   }),
 });
 
+const byPressure = { only: { key: 'control', is: ['by pressure'] } };
+
+const bypass = group('Bypass', 'An opening from the plenum round the blower.', {
+  into: choice(['inlet box', 'air'], 'inlet box', {
+    label: 'Leads into',
+    help: 'Inlet box: the gas goes round again and heats what is drawn in. Air: it is lost, fuel with it.',
+    source: CHOICE,
+  }),
+  bore_mm: number(10, {
+    label: 'Bore of the bypass',
+    min: 0.5,
+    max: 200,
+    plausible: [4, 40],
+    source: CHOICE,
+  }),
+  discharge: number(0.65, {
+    detail: true,
+    label: 'Discharge coefficient of the bypass',
+    min: 0.2,
+    max: 1,
+    plausible: [0.55, 0.8],
+    source: 'typical',
+  }),
+  control: choice(['always open', 'by pressure'], 'by pressure', {
+    label: 'Opened',
+    help: 'By pressure: its area grows in proportion to the plenum’s pressure above the air’s.',
+    source: CHOICE,
+  }),
+  opens_barGauge: number(0.3, {
+    ...byPressure,
+    label: 'Bypass begins to open',
+    min: 0,
+    max: 5,
+    plausible: [0.1, 1],
+    source: CHOICE,
+  }),
+  until_bar: number(0.1, {
+    ...byPressure,
+    label: 'Further pressure to open it fully',
+    help: 'The softer its spring, the less.',
+    min: 0.01,
+    max: 3,
+    plausible: [0.05, 0.5],
+    source: 'typical of a soft spring or a diaphragm',
+  }),
+});
+
 const passages = group('Transfer passages', 'One from the plenum to the transfer windows of each cylinder.', {
   volume_cc: number(25, {
     label: 'Volume of one passage',
@@ -95,6 +142,7 @@ export const plenum = group('Plenum and passages', 'From the throttle’s far si
   }),
   wall: wall('plenum', { temperature_C: 60, diameter_mm: 60, enhancement: 2 }),
   relief: v.optional(v.nullable(relief), {}),
+  bypass: v.optional(v.nullable(bypass), null),
   passages: filled(passages),
   inletBox: filled(inletBox),
 });

@@ -4,7 +4,7 @@ import type { Si } from './si.ts';
 import { wall } from './wall.ts';
 
 export function plenumOf({ plenum }: Si): Plenum {
-  const { volume, relief } = plenum;
+  const { volume, relief, bypass } = plenum;
   return {
     volume,
     wall: wall(plenum),
@@ -14,6 +14,12 @@ export function plenumOf({ plenum }: Si): Plenum {
       reseatingPressure: relief.reseating ?? relief.cracking,
       area: circle(relief.bore),
       dischargeCoefficient: relief.discharge,
+    },
+    bypass: bypass && {
+      into: bypass.into,
+      area: circle(bypass.bore),
+      dischargeCoefficient: bypass.discharge,
+      control: bypass.control === 'by pressure' ? { opensAt: bypass.opens, range: bypass.until } : null,
     },
   };
 }

@@ -39,6 +39,8 @@ export interface Network {
     readonly carriedBack: number;
     /** -1 without a valve. */
     readonly relief: number;
+    /** Round the blowers, to inlet box or ambient; -1 without one. */
+    readonly bypass: number;
     readonly entries: readonly number[];
     readonly transfers: readonly number[];
     readonly exhausts: readonly number[];
@@ -75,6 +77,7 @@ export function buildNetwork(engine: Engine): Network {
       : node('crankcase', 'crankcase', engine.crankcase.volume);
   const dynamicCount = nodes.length;
   const ambient = node('ambient', 'ambient', 0);
+  const { relief, bypass } = engine.plenum;
 
   return {
     nodes,
@@ -86,7 +89,8 @@ export function buildNetwork(engine: Engine): Network {
       blower: edge('blower', box, plenum),
       slip: edge('blower clearance', plenum, box),
       carriedBack: engine.blower.carriedBackShare > 0 ? edge('carried back in the mesh', plenum, box) : -1,
-      relief: engine.plenum.relief ? edge('relief valve', plenum, ambient) : -1,
+      relief: relief ? edge('relief valve', plenum, ambient) : -1,
+      bypass: bypass ? edge('bypass', plenum, bypass.into === 'air' ? ambient : box) : -1,
       entries: seats.map(({ name }, i) => edge(`passage entry ${name}`, plenum, passages[i])),
       transfers: seats.map(({ name }, i) => edge(`transfer windows ${name}`, passages[i], cylinders[i])),
       exhausts: seats.map(({ name, collector }, i) =>

@@ -13,6 +13,16 @@ export interface Plenum {
     readonly area: number;
     readonly dischargeCoefficient: number;
   } | null;
+  readonly bypass: Bypass | null;
+}
+
+/** An opening from the plenum round the blowers. */
+export interface Bypass {
+  readonly into: 'inlet box' | 'air';
+  readonly area: number;
+  readonly dischargeCoefficient: number;
+  /** Plenum above ambient where it begins to open, and by how much more it is fully open [Pa]; null: always open. */
+  readonly control: { readonly opensAt: number; readonly range: number } | null;
 }
 
 /** One transfer passage for each cylinder. */

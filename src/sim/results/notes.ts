@@ -14,6 +14,9 @@ import { wallNotes } from './wall-notes.ts';
 /** Share of the fuel that may be liquid at the spark before it is said [-]. */
 const LITTLE = 0.05;
 
+/** Share of the delivery from which what a bypass lets out is worth a word [-]. */
+const LEAST_SPILLED = 0.001;
+
 /**
  * What a reader must know beside the figures.
  *
@@ -48,6 +51,12 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
   if (result.relief && relief) {
     const leastGauge = result.plenum.minPressure - model.engine.ambient.pressure;
     notes.push(...reliefNotes(result.relief, relief, leastGauge));
+  }
+  if (result.bypass && model.engine.plenum.bypass?.into === 'air' && result.bypass.share > LEAST_SPILLED) {
+    note(
+      'caution',
+      `The bypass lets ${(100 * result.bypass.share).toPrecision(2)} % of what the blower delivers out into the air${model.engine.charge.feed === 'carburettor' ? ', fuel with it: keep it away from fire' : ''}.`,
+    );
   }
   notes.push(...knockNotes(model, result));
   notes.push(...wallNotes(model, result));

@@ -21,6 +21,8 @@ export interface SolvedPoint {
   readonly plenum: GasFigures;
   /** Null without a valve. */
   readonly relief: ReliefFigures | null;
+  /** Null without one. */
+  readonly bypass: BypassFigures | null;
   readonly inletBox: GasFigures;
   readonly collectors: readonly GasFigures[];
   /** Null where the crankcase takes no part. */
@@ -139,6 +141,14 @@ export interface ReliefFigures {
   readonly greatestLift: number;
   /** How often it leaves its seat in a turn of the crank, mean of the period. */
   readonly openings: number;
+}
+
+export interface BypassFigures {
+  /** Mean out of the plenum through it [kg/s], and over what the blower delivers [-]. */
+  readonly massFlow: number;
+  readonly share: number;
+  /** What it carries above ambient temperature: back into the inlet box, or out [W]. */
+  readonly heat: number;
 }
 
 export interface GasFigures {

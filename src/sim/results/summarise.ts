@@ -11,6 +11,7 @@ import { blowerFigures } from './blower-figures.ts';
 import { energyBalance } from './energy-balance.ts';
 import { knockFigures } from './knock-figures.ts';
 import { PeriodTotals } from './period-totals.ts';
+import { bypassFigures } from './bypass-figures.ts';
 import { crankcaseFigures } from './crankcase-figures.ts';
 import { notesFor } from './notes.ts';
 import type {
@@ -63,6 +64,7 @@ export function summarise(
     blower,
     plenum: gauge(network.at.plenum, traces.plenum),
     relief: reliefFigures(system, totals, recorder.lifts(), blower.massFlow, turns),
+    bypass: bypassFigures(system, totals, blower.massFlow, turnRate(system) / turns),
     inletBox: gauge(network.at.box, traces.inletBox),
     collectors: network.at.collectors.map((node, i) => gauge(node, traces.collectors[i])),
     crankcase: crankcaseFigures(

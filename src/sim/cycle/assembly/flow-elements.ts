@@ -13,6 +13,7 @@ import type { InertialPassages } from '../flows/inertial-passages.ts';
 import type { Opening } from '../flows/orifices.ts';
 import { Orifices } from '../flows/orifices.ts';
 import { ReliefValve } from '../flows/relief-valve.ts';
+import { Bypass } from '../flows/bypass.ts';
 import { Windows } from '../flows/windows.ts';
 import type { GasStates } from '../gas-states.ts';
 import type { FlowElement, Instant } from '../instant.ts';
@@ -59,6 +60,8 @@ export function flowElements(parts: Parts): {
   if (slip) elements.push(pathSlipOf(parts, slip));
   const relief = reliefOf(parts);
   if (relief) elements.push(relief);
+  const bypass = bypassOf(parts);
+  if (bypass) elements.push(bypass);
   const inertia = inertialPassagesOf(parts);
   if (inertia) elements.push(inertia);
   return { elements, blower, relief, blowBy, inertia };
@@ -70,6 +73,16 @@ function reliefOf({ model, gas, edges, memory, design }: Parts): ReliefValve | n
   const area = relief.dischargeCoefficient * relief.area;
   const smoothing = design.smoothing(area, design.total);
   return new ReliefValve(model.network.through.relief, area, relief, smoothing, memory, gas, edges);
+}
+
+function bypassOf({ model, gas, edges, design }: Parts): Bypass | null {
+  const { bypass } = model.engine.plenum;
+  if (!bypass) return null;
+  const { bypass: edge } = model.network.through;
+  const area = bypass.dischargeCoefficient * bypass.area;
+  const smoothing = design.smoothing(area, design.total);
+  edges.turning[edge] = design.turning(smoothing);
+  return new Bypass(edge, area, bypass, smoothing, model.network.at.ambient, gas, edges);
 }
 
 function carburettorOf({ model, point, gas, edges, design }: Parts): Carburettor {

@@ -17,6 +17,8 @@ export interface Supply {
   readonly displaced: number;
   readonly slip: number;
   readonly relief: number;
+  /** Net through the bypass, wherever it leads [kg/s]. */
+  readonly bypass: number;
   readonly boxPressure: number;
   readonly boxTemperature: number;
   /** Work on the gas [W]. */
@@ -28,11 +30,11 @@ const SETTLED = 1e-6;
 const MOST_ROUNDS = 400;
 
 /**
- * The blower side of a model: the model's own throttle, walls, blower, clearances and relief valve, in steady flow with the
- * delivery evened.
+ * The blower side of a model: the model's own throttle, walls, blower, clearances, relief valve and bypass, in steady flow
+ * with the delivery evened. A relief valve that sticks is one that opens as pressure rises.
  *
- *   box     m_throttle + m_slip = m_displaced,   energy likewise with the heat of its wall
- *   plenum  m_displaced = m_slip + m_relief + m_out,   energy likewise with the blower's work and the heat of its wall
+ *   box     m_throttle + m_slip + m_bypass = m_displaced,   energy likewise with the heat of its wall
+ *   plenum  m_displaced = m_slip + m_bypass + m_relief + m_out,   energy likewise with the blower's work and the heat of its wall
  *
  * Box pressure by bracketing at given temperatures, temperatures by relaxation. Flows [kg/s].
  *
@@ -65,8 +67,8 @@ export class BlowerSide {
       let inRange = true;
       const imbalance = (boxP: number): number => {
         inRange &&= this.put(boxP, boxT, pressure, plenumT);
-        const { throttle, slip, blower } = this.flows();
-        return throttle + slip - blower;
+        const { throttle, slip, recirculated, blower } = this.flows();
+        return throttle + slip + recirculated - blower;
       };
       const highest = Math.max(pressure, ambient.pressure);
       const boxP = findRoot(imbalance, 0.01 * ambient.pressure, highest, 1e-6);
@@ -91,11 +93,15 @@ export class BlowerSide {
   private flows() {
     const { massFlow } = this.system.edges;
     const { through } = this.system.model.network;
+    const bypass = through.bypass < 0 ? 0 : massFlow[through.bypass]!;
     return {
       throttle: massFlow[through.throttle]!,
       blower: massFlow[through.blower]!,
       slip: massFlow[through.slip]! + (through.carriedBack < 0 ? 0 : massFlow[through.carriedBack]!),
       relief: through.relief < 0 ? 0 : massFlow[through.relief]!,
+      bypass,
+      /** What of it comes back to the inlet box. */
+      recirculated: this.model.engine.plenum.bypass?.into === 'inlet box' ? bypass : 0,
     };
   }
 
@@ -104,7 +110,7 @@ export class BlowerSide {
     const { system } = this;
     const { gas, edges, nodeWalls } = system;
     const { at, through } = system.model.network;
-    const { throttle, blower, slip } = this.flows();
+    const { throttle, blower, slip, recirculated } = this.flows();
     const carried = (edge: number) => edges.carried[edge * edges.stride + gas.set.count]!;
     const cp = (node: number) => (gas.gamma[node]! * gas.gasConstant[node]!) / (gas.gamma[node]! - 1);
     const wall = (node: number) => {
@@ -119,18 +125,21 @@ export class BlowerSide {
     const [boxWall, plenumWall] = [wall(at.box), wall(at.plenum)];
     const enthalpyThrough = (edge: number) =>
       edge < 0 || edges.massFlow[edge] === 0 ? 0 : edges.massFlow[edge]! * carried(edge);
-    const back = enthalpyThrough(through.slip) + enthalpyThrough(through.carriedBack);
+    const back =
+      enthalpyThrough(through.slip) +
+      enthalpyThrough(through.carriedBack) +
+      (recirculated === 0 ? 0 : enthalpyThrough(through.bypass));
     const box =
       throttle * carried(through.throttle) +
       back -
       blower * gas.enthalpy[at.box]! +
       system.blower.powerIntoBox +
       boxWall.heat;
-    // What does not go back leaves, by the relief valve or to the cylinders, with the plenum's enthalpy.
-    const leaving = (blower - slip) * gas.enthalpy[at.plenum]!;
+    // What does not go back leaves, by relief valve or bypass or to the cylinders, with the plenum's enthalpy.
+    const leaving = (blower - slip - recirculated) * gas.enthalpy[at.plenum]!;
     const plenum =
       blower * gas.enthalpy[at.box]! + system.blower.powerIntoPlenum + plenumWall.heat - back - leaving;
-    const through1 = Math.max(blower, Math.abs(slip), 1e-9);
+    const through1 = Math.max(blower, Math.abs(slip), Math.abs(recirculated), 1e-9);
     return {
       box: box / (through1 * cp(at.box) + boxWall.conductance),
       plenum: plenum / (through1 * cp(at.plenum) + plenumWall.conductance),
@@ -138,8 +147,8 @@ export class BlowerSide {
   }
 
   private supply(pressure: number, boxPressure: number, boxTemperature: number, temperature: number): Supply {
-    const { blower, slip, relief } = this.flows();
-    const massFlow = blower - slip - relief;
+    const { blower, slip, relief, bypass } = this.flows();
+    const massFlow = blower - slip - relief - bypass;
     return {
       pressure,
       temperature,
@@ -148,6 +157,7 @@ export class BlowerSide {
       displaced: blower,
       slip,
       relief,
+      bypass,
       boxPressure,
       boxTemperature,
       fluidPower: this.system.blower.fluidTorque * this.system.omega,

@@ -6,7 +6,7 @@ import type { HeldGas } from '../held-nodes.ts';
 
 /**
  * The cylinders, passages and collectors of a model with its plenum held: the same network and laws, but the plenum is a
- * reservoir, and there is no blower, slip or relief. What flows through the transfer windows is then what the
+ * reservoir, and there is no blower, slip, relief or bypass. What flows through the transfer windows is then what the
  * cylinders swallow at that plenum pressure.
  *
  * Valid: exact within the model. The plenum's ripple, which goes with a real one, is missing on purpose.
@@ -31,12 +31,12 @@ export function withHeldPlenum(model: Model): Model {
         dragWithSpeed: 0,
         dragWithSquare: 0,
       },
-      plenum: { ...engine.plenum, relief: null, wall: { ...engine.plenum.wall, area: 0 } },
+      plenum: { ...engine.plenum, relief: null, bypass: null, wall: { ...engine.plenum.wall, area: 0 } },
       // The pistons do no net work on a plenum of constant pressure.
       crankcase: engine.crankcase?.isPlenum ? null : engine.crankcase,
       intake: { ...engine.intake, boxWall: { ...engine.intake.boxWall, area: 0 } },
     },
-    network: { ...network, through: { ...network.through, relief: -1, carriedBack: -1 } },
+    network: { ...network, through: { ...network.through, relief: -1, bypass: -1, carriedBack: -1 } },
     drive: { ...model.drive, truePeriod: 1, turns: 1, phaseAveraged: true },
   };
 }
