@@ -37,6 +37,8 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       cranked from rest turn by turn: torque, plenum, mixture on its way, and the turn in which it catches
   umbel turns FILE --speed 1500 [--throttle 20%] [--turns 60] [--rest] [--set path=value …] [--json]
       followed turn by turn: which turns fire in which cylinder, whether it four-strokes, burned gas at every spark
+  umbel spark FILE --speed 6000 [--throttle 80%] [--integral 0.9] [--set path=value …] [--json]
+      what an even cam is off by in every cylinder and costs; the spark of most torque, and the most that the octane number allows
   umbel backfire FILE [--speed 6000] [--throttle 80%] [--crankcase 600cc] [--holds 1bar] [--set path=value …] [--json]
       mixture between throttle and cylinders, pressures if it burned, relief it would take, throttle snapped shut
   umbel batch STUDY.jsonl [--jobs N] [--shard 3/8] [--out FILE]

@@ -24,6 +24,8 @@ import type { Starting } from '../sim/study/starting/starting.ts';
 import { starting } from '../sim/study/starting/starting.ts';
 import type { RunningTurns } from '../sim/study/turns/running-turns.ts';
 import { runningTurns } from '../sim/study/turns/running-turns.ts';
+import type { SparkStudy } from '../sim/study/spark/spark-study.ts';
+import { sparkStudy } from '../sim/study/spark/spark-study.ts';
 import type { Aims } from '../sim/study/even/aims.ts';
 import { alternatives } from '../sim/study/even/alternatives.ts';
 import type { Alternatives } from '../sim/study/even/alternatives.ts';
@@ -73,6 +75,8 @@ interface Questions {
   start: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Starting };
   /** Followed turn by turn: which turns fire. */
   turns: { readonly asked: { readonly point: OperatingPoint }; readonly answer: RunningTurns };
+  /** The spark of most torque, of the octane number, and what an even cam costs. */
+  spark: { readonly asked: { readonly point: OperatingPoint }; readonly answer: SparkStudy };
   /** How unequal the cylinders are, and why. */
   evenness: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Evenness };
   /** A shop list that evens them out. */
@@ -133,6 +137,8 @@ export function* answerStudy(model: Model, question: StudyQuestion): Study<Outco
       return yield* starting(model, question.point);
     case 'turns':
       return yield* runningTurns(model, question.point);
+    case 'spark':
+      return yield* sparkStudy(model, question.point);
     case 'evenness':
       return yield* evenness(model, question.point);
     case 'evenOut':

@@ -18,6 +18,7 @@ export class Studies {
   readonly feed;
   readonly start;
   readonly turns;
+  readonly spark;
   readonly cranking;
   readonly evenness;
   readonly evenOut;
@@ -37,6 +38,7 @@ export class Studies {
     this.feed = new StudyRun(client, 'feed');
     this.start = new StudyRun(client, 'start');
     this.turns = new StudyRun(client, 'turns');
+    this.spark = new StudyRun(client, 'spark');
     this.cranking = new SweepRun(client);
     this.evenness = new StudyRun(client, 'evenness');
     this.evenOut = new StudyRun(client, 'evenOut');
@@ -64,7 +66,8 @@ export class Studies {
     ];
     for (const run of studies) run.stop();
     for (const { run } of fixes) run.stop();
-    for (const run of [this.turns, this.evenness, this.evenOut, this.reach, this.alternatives]) run.stop();
+    for (const run of [this.turns, this.spark, this.evenness, this.evenOut, this.reach, this.alternatives])
+      run.stop();
   }
 }
 

@@ -9,6 +9,7 @@ import { runLeak } from './run-leak.ts';
 import { runMatch } from './run-match.ts';
 import { runPulses } from './run-pulses.ts';
 import { runRotors } from './run-rotors.ts';
+import { runSpark } from './run-spark.ts';
 import { runStart } from './run-start.ts';
 import { runTurns } from './run-turns.ts';
 
@@ -23,6 +24,7 @@ const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Stream
   backfire: runBackfire,
   start: runStart,
   turns: runTurns,
+  spark: runSpark,
 };
 
 export const isStudy = (name: string | undefined): name is string =>

@@ -135,6 +135,7 @@ const correction = group('Correction', 'What differs in one cylinder.', {
   transferTrim_mm: trim('transfer'),
   spark_degBTDC: numberOrNone({
     label: 'Spark advance of this cylinder',
+    help: 'Counted from the same as the common spark advance.',
     min: -20,
     max: 60,
     plausible: [10, 35],

@@ -29,6 +29,7 @@ export function train({ crank, fuel }: Si): CrankTrain {
     crankRadius: crank.stroke / 2,
     masterRodLength: crank.masterRod,
     knuckleRadius: crank.knuckleRadius,
+    sparkFrom: fuel.sparkFrom,
     rows,
   };
 }

@@ -4,6 +4,8 @@ export interface CrankTrain {
   readonly masterRodLength: number;
   /** Common radius of the knuckle pins about the crank pin; 0 = plain rods on one pin [m]. */
   readonly knuckleRadius: number;
+  /** What sparks are counted back from: every piston's own top dead centre, or the crank pin's pass by every axis, as a plain cam gives. */
+  readonly sparkFrom: 'own dead centre' | 'even spacing';
   readonly rows: readonly Row[];
 }
 
@@ -33,7 +35,7 @@ export interface RowCylinder {
   /** Top edge of the exhaust windows moved away from (+) or towards the deck [m]. */
   readonly exhaustTrim: number;
   readonly transferTrim: number;
-  /** Spark before this cylinder's own top dead centre [rad]. */
+  /** Spark before this cylinder's own top dead centre, or the crank pin's pass by its axis: see `sparkFrom` [rad]. */
   readonly sparkAdvance: number;
   /** Index of the collector it exhausts into. */
   readonly collector: number;

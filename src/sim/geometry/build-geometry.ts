@@ -184,6 +184,8 @@ function describe(
   const exhaust = profile('exhaust');
   const transfer = profile('transfer');
   const tdc = withinTurn(topPin - pinOffset);
+  const { axisAngle } = design;
+  const pinPasses = withinTurn(axisAngle - pinOffset);
   const trappedVolume = boreArea * (exhaust.topDepth - depthAtTdc);
   return {
     index,
@@ -194,7 +196,10 @@ function describe(
     isMaster: cylinderIndex === engine.train.rows[rowIndex]!.master,
     tdc,
     bdc: withinTurn(bottomPin - pinOffset),
-    sparkAngle: withinTurn(tdc - design.sparkAdvance),
+    sparkAngle: withinTurn(
+      (engine.train.sparkFrom === 'own dead centre' ? tdc : pinPasses) - design.sparkAdvance,
+    ),
+    pinPasses,
     stroke,
     sweptVolume,
     clearanceVolume,

@@ -16,6 +16,8 @@ export interface CylinderGeometry {
   readonly tdc: number;
   readonly bdc: number;
   readonly sparkAngle: number;
+  /** Crank angle at which the crank pin passes by its axis: top dead centre, if its rod were plain [rad]. */
+  readonly pinPasses: number;
   readonly stroke: number;
   readonly sweptVolume: number;
   readonly clearanceVolume: number;

@@ -199,6 +199,7 @@ function scaled(engine: Engine, s: number): Engine {
       crankRadius: train.crankRadius * s,
       masterRodLength: train.masterRodLength * s,
       knuckleRadius: train.knuckleRadius * s,
+      sparkFrom: train.sparkFrom,
       rows: train.rows.map((row) => ({
         ...row,
         cylinders: row.cylinders.map((each) => ({ ...each, rodLength: each.rodLength * s })),

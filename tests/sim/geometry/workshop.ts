@@ -74,6 +74,7 @@ export function engineWith(options: EngineOptions = {}): GeometryInput {
       crankRadius: options.crankRadius ?? 25 * mm,
       masterRodLength: masterRod,
       knuckleRadius: knuckle,
+      sparkFrom: 'own dead centre',
       rows: options.rows ?? [evenRow({ count: options.count ?? 5, masterRod, knuckle })],
     },
     cylinder: {
