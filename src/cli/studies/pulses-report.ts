@@ -1,5 +1,7 @@
 import { cylinderName, rowLetter } from '../../design/cylinder-name.ts';
 import type { Model, SolvedPoint } from '../../sim/index.ts';
+import { crankcaseSentence } from '../../sim/study/crankcase/crankcase-sentence.ts';
+import { undersides } from '../../sim/study/crankcase/undersides.ts';
 import type { Gaps } from '../../sim/study/pulses/dial.ts';
 import type { Pulses } from '../../sim/study/pulses/pulses.ts';
 import { LOADS_CAUTION } from '../../sim/study/pulses/pulses.ts';
@@ -32,10 +34,38 @@ export function pulsesReport(name: string, model: Model, point: SolvedPoint, fou
     '',
     ...loadLines(model, found),
     '',
+    ...crankcaseLines(model, point),
+    '',
     LOADS_CAUTION,
     CAUTION,
     '',
   ].join('\n');
+}
+
+function crankcaseLines({ geometry }: Model, { crankcase }: SolvedPoint): string[] {
+  const below = undersides(geometry);
+  const row = (what: string, { swing, harmonics }: (typeof below)['own']) => [
+    what,
+    share(swing, 2),
+    ...harmonics.slice(0, 4).map((amplitude) => share(amplitude, 2)),
+  ];
+  return [
+    `crankcase: ${crankcaseSentence(below, geometry.cylinders.length)}`,
+    table(
+      ['volume below, of that swept', 'peak to peak', 'order 1', '2', '3', '4'],
+      [
+        row('one piston', below.one),
+        row('two, opposed', below.two),
+        row('a row of even plain rods', below.even),
+        row('this engine', below.own),
+      ],
+    ),
+    ...(crankcase
+      ? [
+          `  its pressure ${fixed(crankcase.meanPressure / bar, 3)} bar (${fixed(crankcase.minPressure / bar, 3)} to ${fixed(crankcase.maxPressure / bar, 3)}), past the rings ${fixed(crankcase.blowBy / MILLIGRAM, 1)} mg/s, out of the breather ${fixed(crankcase.breathed / MILLIGRAM, 1)} mg/s`,
+        ]
+      : ['  it takes no part in this design: the pressure below the pistons is that of the air']),
+  ];
 }
 
 function dialLines(model: Model, point: SolvedPoint, { dial }: Pulses): string[] {
