@@ -2,6 +2,8 @@ import { cylinderName } from '../design/cylinder-name.ts';
 import { formatQuantity, unitNamed } from '../design/format-quantity.ts';
 import type { Model } from '../sim/index.ts';
 import type { PointResult, SolvedPoint } from '../sim/results/point-result.ts';
+import { FRICTION_LAWS, GAS_WORK_LABELS } from '../sim/results/gas-work-words.ts';
+import { gasWork } from '../sim/results/gas-work.ts';
 import { judgeBlower } from '../sim/results/verdict.ts';
 import { bar, cc, celsiusFromKelvin, deg, gram, gramPerKWh, kW, mm, percent, rpm } from '../sim/units.ts';
 import { table } from './table.ts';
@@ -24,6 +26,8 @@ export function pointReport(design: string, model: Model, point: PointResult): s
     ...figures(point),
     '',
     cylinderTable(model, point),
+    '',
+    gasWorkTable(model, point),
     ...notes(point),
     '',
     CAUTION,
@@ -87,6 +91,23 @@ function cylinderTable(model: Model, point: SolvedPoint): string {
     ['cylinder', 'delivered', 'kept', 'purity', 'imep bar', 'peak bar', 'octane needed', ''],
     rows,
   );
+}
+
+/** What the work of the gas becomes; what is nothing is left out. */
+function gasWorkTable(model: Model, point: SolvedPoint): string {
+  const rows = gasWork(point).flatMap(({ what, power, meanPressure, share: part }) =>
+    what !== 'brake' && Math.abs(meanPressure) < 1
+      ? []
+      : [
+          [
+            GAS_WORK_LABELS[what],
+            fixed(power, 0),
+            fixed(meanPressure / bar, 3),
+            part === null ? '–' : fixed(part / percent, 1),
+          ],
+        ],
+  );
+  return `${table(['work of the gas', 'W', 'bar', '%'], rows)}\nfriction by ${FRICTION_LAWS[model.engine.friction.law]}`;
 }
 
 const notes = ({ notes: list }: SolvedPoint): string[] =>
