@@ -35,6 +35,7 @@ function solvedJson(model: Model, point: SolvedPoint) {
       sweptVolume_m3: engine.sweptVolume,
       airFlow_kg_per_s: engine.airFlow,
       fuelFlow_kg_per_s: engine.fuelFlow,
+      lambda: engine.lambda,
       deliveryRatio: engine.deliveryRatio,
       scavengingEfficiency: engine.scavengingEfficiency,
       trappingEfficiency: engine.trappingEfficiency,

@@ -68,7 +68,7 @@ function figures({ engine, blower, plenum, relief, bypass, cycles, residuals }: 
         ]
       : []),
     `  output    ${fixed(engine.brakePower / kW, 2)} kW, ${fixed(engine.torque, 2)} N m; bmep ${fixed(engine.bmep / bar, 2)} bar of imep ${fixed(engine.imep / bar, 2)}, friction ${fixed(engine.fmep / bar, 2)}`,
-    `  fuel      ${fixed(engine.fuelFlow / gram, 2)} g/s, ${bsfc}; heat to the cylinder walls ${fixed(engine.wallHeat / kW, 2)} kW`,
+    `  fuel      ${fixed(engine.fuelFlow / gram, 2)} g/s at λ ${fixed(engine.lambda, 3)}, ${bsfc}; heat to the cylinder walls ${fixed(engine.wallHeat / kW, 2)} kW`,
     `  solved    in ${cycles} periods; mass, energy and species close to ${closed.toExponential(0)}, last change ${residuals.change.toExponential(0)}`,
   ];
 }

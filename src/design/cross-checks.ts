@@ -3,6 +3,7 @@ import { impeller, rotors } from './cross-checks/blower.ts';
 import type { CrossFault } from './cross-checks/cross-fault.ts';
 import { dischargeTables } from './cross-checks/discharge-tables.ts';
 import { relief, windowTops } from './cross-checks/openings.ts';
+import { mixture } from './cross-checks/mixture.ts';
 import { collectors, corrections, rows } from './cross-checks/rows.ts';
 import { scavengingTable } from './cross-checks/scavenging-table.ts';
 import { hollowParts, masterRodCentre } from './cross-checks/solid-parts.ts';
@@ -15,6 +16,7 @@ export function crossCheck(design: Design): readonly CrossFault[] {
   return [
     ...airPressure(design),
     ...blend(design),
+    ...mixture(design),
     ...windowTops(design),
     ...rows(design),
     ...corrections(design),

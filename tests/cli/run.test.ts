@@ -68,6 +68,7 @@ describe('run point', () => {
       'sweptVolume_m3',
       'airFlow_kg_per_s',
       'fuelFlow_kg_per_s',
+      'lambda',
       'deliveryRatio',
       'scavengingEfficiency',
       'trappingEfficiency',

@@ -78,8 +78,10 @@ describe('HOLDERS', () => {
       'plenum.relief',
       'plenum.bypass',
       'fuel.blend',
+      'fuel.lambdaTable',
       'fuel.restrictor',
       'fuel.venturi',
+      'fuel.jet',
       'fuel.arrester',
     ]);
     expect(HOLDERS.filter(({ keyedBy }) => keyedBy !== null).map(({ path }) => path)).toEqual([

@@ -12,6 +12,7 @@ export const startOf = (speed: number): SolvedStart => ({
   memory: new Float64Array(0),
   volumes: new Float64Array(0),
   mesh: new Float64Array(0),
+  lambda: 0.9,
   secants: { residuals: [], values: [] },
 });
 

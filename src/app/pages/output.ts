@@ -1,7 +1,6 @@
 import { figure } from '../../charts/format.ts';
 import type { Flow } from '../../charts/flow-layout.ts';
-import { withOil } from '../../sim/gas/blend.ts';
-import { FUELS } from '../../sim/gas/fuels.ts';
+import { chargeFuel } from '../../sim/gas/charge-fuel.ts';
 import type { Engine, EngineFigures, EnergyBalance, PointResult, SolvedPoint } from '../../sim/index.ts';
 import { TURN } from '../../sim/units.ts';
 import type { Phrase } from '../headline.ts';
@@ -19,17 +18,16 @@ export interface OutputColumns {
   /** Over brake power [kg/J]; by volume [m^3/s]. */
   readonly bsfc: readonly number[];
   readonly fuelFlow: readonly number[];
+  /** Air over fuel over stoichiometric [-]. */
+  readonly lambda: readonly number[];
   /** [Pa] */
   readonly fmep: readonly number[];
   readonly frictionShare_percent: readonly number[];
   readonly blowerShare_percent: readonly number[];
 }
 
-/** Density of what is in the tank, oil included [kg/m^3]; NaN for a fuel that is not known. */
-export function liquidDensity({ fuel, oilShare }: Engine['charge']): number {
-  const known = FUELS[fuel];
-  return known ? withOil(known, oilShare).liquidDensity : NaN;
-}
+/** Density of what is in the tank, oil included [kg/m^3]. */
+export const liquidDensity = (charge: Engine['charge']): number => chargeFuel(charge).liquidDensity;
 
 /** Share of the indicated work [-]; NaN where the gas does no work. */
 const frictionShare = ({ fmep, imep }: EngineFigures): number => (imep > 0 ? fmep / imep : NaN);
@@ -46,11 +44,16 @@ export function outputColumns(points: readonly PointResult[], charge: Engine['ch
     bmep: column(({ engine }) => engine.bmep),
     bsfc: column(({ engine }) => engine.bsfc),
     fuelFlow: column(({ engine }) => engine.fuelFlow / density),
+    lambda: column(({ engine }) => engine.lambda),
     fmep: column(({ engine }) => engine.fmep),
     frictionShare_percent: column(({ engine }) => 100 * frictionShare(engine)),
     blowerShare_percent: column((point) => 100 * blowerShare(point)),
   };
 }
+
+/** Whether a design's mixture depends on where it runs. */
+export const mixtureVaries = ({ jet, lambdaOverSpeed }: Engine['charge']): boolean =>
+  jet !== null || lambdaOverSpeed !== null;
 
 /** Where the fuel's energy goes, in the reader's unit of power; what comes in besides is negative. */
 export function energyFlows(balance: EnergyBalance, units: ShownUnits): { source: Flow; flows: Flow[] } {

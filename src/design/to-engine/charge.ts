@@ -7,6 +7,12 @@ export function charge({ fuel }: Si): Charge {
     fuel: fuel.kind,
     blend: fuel.blend && { fuel: fuel.blend.kind, share: fuel.blend.share },
     lambda: fuel.lambda,
+    lambdaOverSpeed: fuel.lambdaTable && { ...fuel.lambdaTable },
+    jet: fuel.jet && {
+      bore: fuel.jet.bore,
+      dischargeCoefficient: fuel.jet.discharge,
+      lift: fuel.jet.lift,
+    },
     oilShare: fuel.oilShare,
     feed: fuel.feed,
     evaporatedShare: fuel.evaporatedShare,

@@ -167,6 +167,7 @@ export class PeriodicSearch {
         memory: this.gx.slice(n),
         volumes: volumesAtStart(system),
         mesh: period.mesh.slice(),
+        lambda: system.model.engine.charge.lambda,
         secants: this.anderson.secants,
       },
       fine: end.largestError <= SLACK * this.fine.tolerance || this.refreshes >= MOST_REFRESHES,

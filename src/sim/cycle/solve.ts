@@ -6,6 +6,7 @@ import type { Model } from './model.ts';
 import type { OperatingPoint } from './operating-point.ts';
 import type { Recorded } from './periodic-search.ts';
 import { PeriodicSearch } from './periodic-search.ts';
+import { solveOnJet } from './solve-on-jet.ts';
 import type { PeriodStart } from './start.ts';
 import type { CycleSystem } from './system.ts';
 
@@ -33,6 +34,8 @@ export interface SolvedStart extends PeriodStart {
   /** Of every node at the start of the period [m^3]. */
   readonly volumes: Float64Array;
   readonly mesh: Float64Array;
+  /** Of the mixture that it ran on [-]. */
+  readonly lambda: number;
   /** What the search learned of the slopes of its map. */
   readonly secants: Secants;
 }
@@ -63,12 +66,23 @@ const GLANCE = 5e-2;
  * memory, change by less than 1e-6 over a period. See PeriodicSearch for how it is found.
  *
  * Yields after every period, so that whoever drives it may stop it. Never throws for what can be expected: a point
- * without an answer comes back with `converged` false and a reason.
+ * without an answer comes back with `converged` false and a reason. Where a jet sets the mixture, see `solveOnJet`.
  */
 export function* solve(
   model: Model,
   point: OperatingPoint,
   options: SolveOptions = {},
+): Generator<Progress, Solution> {
+  const solveGiven = (given: Model, how: SolveOptions) => solveOnMixture(given, point, how);
+  return yield* model.engine.charge.jet
+    ? solveOnJet(model, point, options, solveGiven)
+    : solveGiven(model, options);
+}
+
+function* solveOnMixture(
+  model: Model,
+  point: OperatingPoint,
+  options: SolveOptions,
 ): Generator<Progress, Solution> {
   const mostCycles = options.mostCycles ?? MOST_CYCLES;
   let search = new PeriodicSearch(model, point, options);

@@ -16,6 +16,7 @@ import { GasStates } from './gas-states.ts';
 import { ImplicitPressures } from './implicit-pressures.ts';
 import type { FlowElement, Instant, Source, StepSource } from './instant.ts';
 import { Memory } from './memory.ts';
+import { modelAt } from './mixture-at.ts';
 import type { Model } from './model.ts';
 import type { OperatingPoint } from './operating-point.ts';
 import { Pistons } from './pistons.ts';
@@ -56,6 +57,8 @@ export interface Trapped {
  * sources record. Where wall temperatures are worked out, the heat into them comes first and is carried always. Accumulators pass through the same steps as the state, so balances close to round-off.
  */
 export class CycleSystem {
+  /** With the mixture of the point. */
+  readonly model: Model;
   readonly omega: number;
   readonly instant: Instant;
   readonly gas: GasStates;
@@ -101,10 +104,12 @@ export class CycleSystem {
   private readonly sources: Source[];
 
   constructor(
-    readonly model: Model,
+    unmixed: Model,
     readonly point: OperatingPoint,
     readonly firing: Firing = 'averaged',
   ) {
+    const model = modelAt(unmixed, point.speed);
+    this.model = model;
     const { engine, geometry, network, set } = model;
     const { at, through } = network;
     const omega = point.speed;

@@ -76,8 +76,15 @@ export function designMixture(charge: Charge, ambient: Ambient): Outcome<DesignM
 
   const fuel = chargeFuel(charge);
   const leastLambda = sootLimit(fuel.atoms);
+  const burns = `above ${leastLambda.toFixed(3)} (soot forms below) and finite`;
   if (!(charge.lambda > leastLambda && charge.lambda < Infinity)) {
-    report('lambda', charge.lambda, `above ${leastLambda.toFixed(3)} (soot forms below) and finite`);
+    report('lambda', charge.lambda, burns);
+    return failure(faults);
+  }
+  const table = charge.lambdaOverSpeed;
+  const sooty = table?.lambdas.find((lambda) => !(lambda > leastLambda && lambda < Infinity));
+  if (sooty !== undefined) {
+    report('lambdaOverSpeed.lambdas', sooty, burns);
     return failure(faults);
   }
 

@@ -7,6 +7,7 @@ import { blowerNotes } from './blower-notes.ts';
 import { inertiaNotes } from './inertia-notes.ts';
 import { knockNotes } from './knock-notes.ts';
 import { misfireNotes } from './misfire-notes.ts';
+import { mixtureNotes } from './mixture-notes.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
 import { reliefNotes } from './relief-notes.ts';
 import { wallNotes } from './wall-notes.ts';
@@ -32,6 +33,7 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
       `With these teeth blower and engine repeat only after ${model.drive.truePeriod} turns, more than ${MOST_TURNS}: the blower's ripple is averaged over its phase.`,
     );
   }
+  notes.push(...mixtureNotes(model, result));
   notes.push(...misfireNotes(combustion, result.cylinders));
   if (liquidAtSpark > LITTLE) {
     note(

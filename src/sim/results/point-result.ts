@@ -66,6 +66,8 @@ export interface EngineFigures {
   /** Air and fuel through the throttle [kg/s]. */
   readonly airFlow: number;
   readonly fuelFlow: number;
+  /** Air over fuel over stoichiometric, of the mixture that the point ran on [-]. */
+  readonly lambda: number;
   /** Net air through the transfer windows, fresh of trapped, and retained of delivered air: see docs/conventions.md [-]. */
   readonly deliveryRatio: number;
   readonly scavengingEfficiency: number;

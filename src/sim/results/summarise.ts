@@ -183,6 +183,7 @@ function engineFigures(
     sweptVolume: swept,
     airFlow: totals.through(through.throttle, AIR_INDEX) * perSecond,
     fuelFlow,
+    lambda: engine.charge.lambda,
     deliveryRatio,
     scavengingEfficiency: trappedMass > 0 ? freshMass / trappedMass : 0,
     trappingEfficiency: deliveryRatio > 0 ? retained / deliveryRatio : 0,

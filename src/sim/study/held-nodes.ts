@@ -66,7 +66,12 @@ export function* solveHeldNodes(
 ): Generator<void, Solution> {
   const search = new PeriodicSearch(model, point, { start });
   for (const { node, pressure, temperature, purity } of held)
-    search.system.gas.setReservoir(node, pressure, temperature, drawnFractions(model.mixture, purity));
+    search.system.gas.setReservoir(
+      node,
+      pressure,
+      temperature,
+      drawnFractions(search.system.model.mixture, purity),
+    );
   const found = yield* quietly(settle(search, MOST_CYCLES));
   if (typeof found !== 'string') return found;
   const reason = `with ${what} held, ${found}`;

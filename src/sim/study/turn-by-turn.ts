@@ -1,3 +1,4 @@
+import { modelAt } from '../cycle/mixture-at.ts';
 import type { Model } from '../cycle/model.ts';
 import type { OperatingPoint } from '../cycle/operating-point.ts';
 import { Period } from '../cycle/period.ts';
@@ -60,10 +61,12 @@ const MOST_POINTS = 20_000;
  * @returns a generator that goes on until its consumer stops or the gas leaves the accepted range
  */
 export function* turnByTurn(
-  model: Model,
+  design: Model,
   point: OperatingPoint,
   { start, speedAfter }: TurnOptions = {},
 ): Generator<Turn, TurnsEnd> {
+  // One mixture throughout: what burned on one must not count as burned on another.
+  const model = ofOneMixture(modelAt(design, point.speed));
   const schedule = buildSchedule(model.geometry.cylinders, 1);
   let { speed } = point;
   let system = new CycleSystem(model, point, 'by turns');
@@ -101,6 +104,11 @@ export function* turnByTurn(
     yield stepped;
     if (speedAfter) speed = speedAfter(stepped);
   }
+}
+
+function ofOneMixture(model: Model): Model {
+  const charge = { ...model.engine.charge, lambdaOverSpeed: null };
+  return { ...model, engine: { ...model.engine, charge } };
 }
 
 /** Constituents that are fuel. */

@@ -44,6 +44,11 @@ describe('outputColumns', () => {
     expect(outputColumns([unsolvedPoint(3000 * rpm)], engine.charge).power[0]).toBeNaN();
   });
 
+  it('weighs a blend: a litre of E85 without oil is 0.15 x 745 + 0.85 x 794 g', () => {
+    const e85 = { ...engine.charge, blend: { fuel: 'ethanol', share: 0.85 }, oilShare: 0 };
+    expect(liquidDensity(e85)).toBeCloseTo(786.65, 9);
+  });
+
   it('counts 10 g/s of a fuel of 720 kg/m³ as 50 l/h', () => {
     const density = liquidDensity(engine.charge);
     const point = { ...lovage(), engine: { ...lovage().engine, fuelFlow: (10e-3 * density) / 720 } };

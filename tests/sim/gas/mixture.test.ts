@@ -12,6 +12,8 @@ const petrolCharge: Charge = {
   fuel: 'petrol',
   blend: null,
   lambda: 0.9,
+  lambdaOverSpeed: null,
+  jet: null,
   oilShare: 0.02,
   feed: 'carburettor',
   evaporatedShare: 0.5,
@@ -103,6 +105,16 @@ describe('designMixture', () => {
       { path: 'charge.oilShare', message: 'oilShare is -0.1; allowed: 0 to below 1' },
       { path: 'charge.evaporatedShare', message: 'evaporatedShare is NaN; allowed: 0 to 1' },
     ]);
+  });
+
+  it('refuses a table of λ with such a mixture in it', () => {
+    const outcome = designMixture(
+      { ...petrolCharge, lambdaOverSpeed: { speeds: [100, 200], lambdas: [0.9, 0.3] } },
+      ambient,
+    );
+    expect(outcome.ok ? '' : outcome.faults[0].message).toMatch(
+      /^lambdaOverSpeed.lambdas is 0.3; allowed: above 0\.34/,
+    );
   });
 
   it('refuses a mixture that would leave soot, and one without an end', () => {

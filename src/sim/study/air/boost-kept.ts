@@ -33,7 +33,7 @@ export function boostKept(model: Model, point: SolvedPoint): BoostKept {
   const { stoichiometricAirFuelRatio: stoichiometric, fuel } = mixture;
   const injected = engine.charge.feed === 'cylinders';
   const lambda = (air: number, fuelIn: number) =>
-    injected ? engine.charge.lambda : fuelIn > 0 ? air / fuelIn / stoichiometric : null;
+    injected ? point.engine.lambda : fuelIn > 0 ? air / fuelIn / stoichiometric : null;
   const seats = engine.train.rows.flatMap((row) => row.cylinders);
   const vapours = point.cylinders.map(
     ({ purity, trappedMass, trappedAir }) => purity * trappedMass - trappedAir,
@@ -50,7 +50,7 @@ export function boostKept(model: Model, point: SolvedPoint): BoostKept {
   const { fuelLost, fuelFlow } = feedFigures(model, point);
   return {
     cylinders,
-    suppliedLambda: engine.charge.lambda,
+    suppliedLambda: point.engine.lambda,
     trappedLambda: lambda(sum(point.cylinders.map((each) => each.trappedAir)), sum(vapours)),
     fuelLostShare: fuelFlow > 0 ? fuelLost / fuelFlow : 0,
     fuelLost,

@@ -4,7 +4,7 @@ import { throttleArea } from '../../exchange/throttle-area.ts';
 import { AIR_INDEX } from '../../gas/mixture.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import { wettedVolume } from '../wetted-volume.ts';
-import { throatSpeed } from './jet.ts';
+import { throatSpeed } from '../../exchange/jet.ts';
 
 /** What the carburettor sees. */
 export interface IntakeTract {

@@ -1,3 +1,4 @@
+import { withLambda } from '../../cycle/mixture-at.ts';
 import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import { solve } from '../../cycle/solve.ts';
@@ -41,7 +42,11 @@ export function* snappedThrottle(model: Model, point: OperatingPoint): Study<Out
   if (!result.converged || !next)
     return failure([{ path: '', message: result.converged ? 'nothing to go on from' : result.reason }]);
   const { pressure } = model.engine.ambient;
-  const run = turnByTurn(model, { speed: point.speed, throttle: 0 }, { start: next });
+  const run = turnByTurn(
+    withLambda(model, result.engine.lambda),
+    { speed: point.speed, throttle: 0 },
+    { start: next },
+  );
   const turns: { box: number; plenum: number; plenumMean: number }[] = [];
   let broke: string | null = null;
   while (turns.length < TURNS) {

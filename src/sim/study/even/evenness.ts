@@ -1,4 +1,5 @@
 import { buildModel } from '../../cycle/model.ts';
+import { withLambda } from '../../cycle/mixture-at.ts';
 import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import { solve } from '../../cycle/solve.ts';
@@ -121,7 +122,7 @@ function* withEngine(
 }
 
 function* withoutPulses(model: Model, point: OperatingPoint, solved: SolvedPoint): Study<Without> {
-  const held = withHeldEnds(model);
+  const held = withHeldEnds(withLambda(model, solved.engine.lambda));
   const what = 'plenum and collectors';
   const run = solveHeldNodes(held, point, meanEnds(held, solved), what, null);
   const { result } = yield* doing('no pulses', run);

@@ -1,3 +1,4 @@
+import { withLambda } from '../../cycle/mixture-at.ts';
 import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import { solve } from '../../cycle/solve.ts';
@@ -53,11 +54,12 @@ export function* reach(
 ): Study<Outcome<Reach>> {
   const base = yield* doing('the point', solve(model, point, { start }));
   if (!base.result.converged) return failure([{ path: '', message: base.result.reason }]);
+  const asSolved = withLambda(model, base.result.engine.lambda);
   const { cylinders } = base.result;
   const collectors = collectorsOf(model);
   const from: (ReachOfOne | null)[] = [];
   for (const k of cylinders.keys()) {
-    const { model: quiet, held } = withoutBlowdown(model, base.result, k);
+    const { model: quiet, held } = withoutBlowdown(asSolved, base.result, k);
     const what = `cylinder ${k + 1} without its blowdown`;
     const run = solveHeldNodes(quiet, point, [held], 'one exhaust', base.next);
     const { result } = yield* doing(what, run);

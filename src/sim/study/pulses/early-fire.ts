@@ -1,3 +1,4 @@
+import { withLambda } from '../../cycle/mixture-at.ts';
 import type { Model } from '../../cycle/model.ts';
 import { AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX, chargeFractions } from '../../gas/mixture.ts';
 import { internalEnergy } from '../../gas/polynomial.ts';
@@ -36,10 +37,11 @@ export interface EarlyFire {
  * Source: first law; constant-volume combustion: Heywood, Internal Combustion Engine Fundamentals, 1988, sec. 5.4.
  */
 export function earlyFire(
-  model: Model,
+  design: Model,
   point: SolvedPoint,
   exponent = COMPRESSION_EXPONENT,
 ): EarlyFire | null {
+  const model = withLambda(design, point.engine.lambda);
   return model.geometry.cylinders
     .map((cylinder) => worstOf(cylinder, model, point, exponent))
     .reduce<EarlyFire | null>((worst, each) => (each.torque > (worst?.torque ?? 0) ? each : worst), null);

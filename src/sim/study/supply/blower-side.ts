@@ -47,15 +47,16 @@ export class BlowerSide {
   private readonly rates: Float64Array;
   private readonly fresh: readonly number[];
 
-  constructor(
-    private readonly model: Model,
-    point: OperatingPoint,
-  ) {
-    this.system = new CycleSystem({ ...model, drive: { ...model.drive, phaseAveraged: true } }, point);
+  constructor(design: Model, point: OperatingPoint) {
+    this.system = new CycleSystem({ ...design, drive: { ...design.drive, phaseAveraged: true } }, point);
     this.state = new Float64Array(this.system.size);
     this.state.set(atRest(this.system).state);
     this.rates = new Float64Array(this.system.size);
-    this.fresh = drawnFractions(model.mixture);
+    this.fresh = drawnFractions(this.model.mixture);
+  }
+
+  private get model(): Model {
+    return this.system.model;
   }
 
   /** Steady supply with the plenum held at a pressure [Pa]; null where there is none within the gas model's temperatures. */

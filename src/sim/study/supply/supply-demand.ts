@@ -1,3 +1,4 @@
+import { withLambda } from '../../cycle/mixture-at.ts';
 import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import type { SolvedStart } from '../../cycle/solve.ts';
@@ -81,7 +82,8 @@ export function* supplyDemand(
   const { ambient } = model.engine;
   const { result: cycle } = yield* doing('working point', solve(model, point, { start }));
   if (!cycle.converged) return failure([{ path: '', message: cycle.reason }]);
-  const blower = new BlowerSide(model, point);
+  const asSolved = withLambda(model, cycle.engine.lambda);
+  const blower = new BlowerSide(asSolved, point);
   const atCycle = blower.at(cycle.plenum.meanPressure);
   const blownBack = atCycle ? cycle.plenum.meanTemperature - atCycle.temperature : 0;
   const purity = timeMean(cycle.traces.angle, cycle.traces.plenum.purity);
@@ -91,7 +93,7 @@ export function* supplyDemand(
   const exhaust =
     cycle.collectors.reduce((sum, each) => sum + each.meanPressure, 0) / cycle.collectors.length;
   const spread = Math.max(Math.abs(centre - exhaust), LEAST_SPREAD * ambient.pressure);
-  const held = withHeldPlenum(model);
+  const held = withHeldPlenum(asSolved);
   const gaps: { pressure: number; reason: string }[] = [];
   const demand: Demand[] = [];
   let near: SolvedStart | null = null;

@@ -1,3 +1,4 @@
+import { withLambda } from '../../cycle/mixture-at.ts';
 import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import { solve } from '../../cycle/solve.ts';
@@ -76,16 +77,18 @@ export function* runningTurns(
 ): Study<Outcome<RunningTurns>> {
   let start: PeriodStart | undefined;
   let averaged: number | null = null;
+  let { lambda } = model.engine.charge;
   if (from === 'running') {
     const { result, next } = yield* doing(
       'the averaged state',
       solve(model, point, { mostCycles: PATIENCE }),
     );
     averaged = result.converged ? result.engine.imep : null;
+    if (result.converged) ({ lambda } = result.engine);
     start = next ?? runningGuess(new CycleSystem(model, point));
   }
   const turns: RunningTurn[] = [];
-  const run = turnByTurn(model, point, start ? { start } : {});
+  const run = turnByTurn(withLambda(model, lambda), point, start ? { start } : {});
   let broke: string | null = null;
   while (turns.length < wanted) {
     const next = run.next();

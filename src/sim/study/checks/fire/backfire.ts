@@ -1,3 +1,4 @@
+import { withLambda } from '../../../cycle/mixture-at.ts';
 import type { Model } from '../../../cycle/model.ts';
 import { flameOf, flameSpeed } from '../../../combustion/flame.ts';
 import { plenumVolume } from '../../../geometry/plenum-volume.ts';
@@ -78,8 +79,9 @@ const DISC_OPENS = 0.1 * bar;
  * beyond. The vented figure stands and falls with F. None is a strength to design for.
  * Source: first law; pressure piling in linked vessels: Bartknecht, Explosions, 1981, ch. 1.
  */
-export function backfire(model: Model, point: SolvedPoint, options: BackfireOptions = {}): Backfire {
+export function backfire(design: Model, point: SolvedPoint, options: BackfireOptions = {}): Backfire {
   const { flameFactor = USUAL_FLAME_FACTOR, crankcaseVolume = null, heldAbove = USUAL_HELD } = options;
+  const model = withLambda(design, point.engine.lambda);
   const { engine } = model;
   const { ambient, charge, intake, passages } = engine;
   const volume = plenumVolume(engine);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { AIR } from '../../../../src/sim/gas/air.ts';
+import { AIR } from '../../../src/sim/gas/air.ts';
 import {
   boreFor,
   fuelThroughJet,
@@ -8,8 +8,8 @@ import {
   jetLambda,
   throatSpeed,
   venturiDepression,
-} from '../../../../src/sim/study/checks/jet.ts';
-import type { Venturi } from '../../../../src/sim/study/checks/jet.ts';
+} from '../../../src/sim/exchange/jet.ts';
+import type { Venturi } from '../../../src/sim/exchange/jet.ts';
 
 const before = { pressure: 101325, temperature: 293.15 };
 const venturi: Venturi = {

@@ -1,8 +1,8 @@
-import { orificeMassFlow } from '../../exchange/orifice.ts';
-import { AIR } from '../../gas/air.ts';
-import { heatRatio, specificHeat } from '../../gas/polynomial.ts';
-import { findRoot } from '../../numerics/find-root.ts';
-import { mbar } from '../../units.ts';
+import { orificeMassFlow } from './orifice.ts';
+import { AIR } from '../gas/air.ts';
+import { heatRatio, specificHeat } from '../gas/polynomial.ts';
+import { findRoot } from '../numerics/find-root.ts';
+import { mbar } from '../units.ts';
 
 /** A fixed venturi with one main jet, no air bleed. */
 export interface Venturi {
@@ -37,6 +37,12 @@ const GRAVITY = 9.80665;
 
 const circle = (diameter: number): number => (Math.PI / 4) * diameter * diameter;
 
+/** Pressure in the throat at which it chokes [Pa]. */
+export function criticalPressure({ pressure, temperature }: Before): number {
+  const gamma = heatRatio(AIR, temperature);
+  return pressure * (2 / (gamma + 1)) ** (gamma / (gamma - 1));
+}
+
 /** Share of what chokes the throat that counts as choked: the slope is nothing there [-]. */
 const CHOKED = 1 - 1e-9;
 
@@ -66,7 +72,7 @@ export function venturiDepression(
       gamma,
       AIR.gasConstant,
     );
-  const critical = before.pressure * (2 / (gamma + 1)) ** (gamma / (gamma - 1));
+  const critical = criticalPressure(before);
   if (airFlow >= CHOKED * through(critical)) return null;
   if (airFlow <= 0) return 0;
   return before.pressure - findRoot((p) => through(p) - airFlow, critical, before.pressure, 1e-3);

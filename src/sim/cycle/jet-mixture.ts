@@ -1,0 +1,51 @@
+import { criticalPressure, fuelThroughJet, venturiDepression } from '../exchange/jet.ts';
+import { ratioBehind } from '../exchange/orifices-in-series.ts';
+import { AIR } from '../gas/air.ts';
+import { heatRatio } from '../gas/polynomial.ts';
+import type { Model } from './model.ts';
+
+/** Mixtures between which λ follows a jet; beyond them it is held, and a note says so [-]. */
+export const JET_LAMBDAS = [0.5, 2] as const;
+
+/**
+ * λ that the design's jet gives at an air flow [-], unbounded; Infinity where no fuel comes.
+ *
+ *   lambda = mdot_a / (mdot_f s),   mdot_f(depression): fuelThroughJet,   depression(mdot_a): venturiDepression
+ *
+ * @param model   - whose design has a venturi and a jet
+ * @param airFlow - mean, through the throttle [kg/s]
+ *
+ * Valid: as these. The bowl is at the pressure before the venturi, behind the restrictor where there is one. The mean flow stands
+ * for the pulsating one: behind a blower it pulsates little; where it does, the jet gives less, for it goes nearly with the flow.
+ */
+export function lambdaOfJet({ engine, mixture }: Model, airFlow: number): number {
+  const { jet } = engine.charge;
+  const { venturi, restrictor } = engine.intake;
+  if (!jet || !venturi) throw new RangeError('a jet needs a venturi');
+  const { temperature } = engine.ambient;
+  const drawn = {
+    bore: venturi.bore,
+    airDischarge: venturi.dischargeCoefficient,
+    jet: jet.bore,
+    jetDischarge: jet.dischargeCoefficient,
+    lift: jet.lift,
+    fuelDensity: mixture.fuel.liquidDensity,
+  };
+  let { pressure } = engine.ambient;
+  if (restrictor) {
+    const gamma = heatRatio(AIR, temperature);
+    const CdA = 0.25 * Math.PI * restrictor.bore ** 2 * restrictor.dischargeCoefficient;
+    const flow = (airFlow * Math.sqrt(AIR.gasConstant * temperature)) / pressure;
+    const choked =
+      1 - (1 - restrictor.recovered) * (1 - criticalPressure({ pressure, temperature }) / pressure);
+    pressure *= ratioBehind([{ CdA, recovered: restrictor.recovered }], Math.max(0, flow), gamma) ?? choked;
+  }
+  const before = { pressure, temperature };
+  const depression = venturiDepression(airFlow, drawn, before) ?? pressure - criticalPressure(before);
+  const fuel = fuelThroughJet(depression, drawn);
+  return fuel > 0 ? airFlow / (fuel * mixture.stoichiometricAirFuelRatio) : Infinity;
+}
+
+/** The same within JET_LAMBDAS. */
+export const heldLambdaOfJet = (model: Model, airFlow: number): number =>
+  Math.min(Math.max(lambdaOfJet(model, airFlow), JET_LAMBDAS[0]), JET_LAMBDAS[1]);
