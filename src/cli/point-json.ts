@@ -1,7 +1,6 @@
 import { rowLetter } from '../design/cylinder-name.ts';
 import type { Model } from '../sim/index.ts';
 import type { CylinderGeometry } from '../sim/geometry/cylinder-geometry.ts';
-import { gasWork } from '../sim/results/gas-work.ts';
 import type { PointResult, SolvedPoint } from '../sim/results/point-result.ts';
 import { deg, rpm } from '../sim/units.ts';
 
@@ -48,7 +47,6 @@ function solvedJson(model: Model, point: SolvedPoint) {
       bsfc_kg_per_J: engine.bsfc,
       wallHeat_W: engine.wallHeat,
     },
-    gasWork_W: Object.fromEntries(gasWork(point).map(({ what, power }) => [what, power])),
     blower: {
       displacement_m3_per_crankRev: blower.displacementPerTurn,
       slipFraction: blower.slipFraction,

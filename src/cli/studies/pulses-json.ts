@@ -1,5 +1,6 @@
 import { cylinderName, rowLetter } from '../../design/cylinder-name.ts';
 import type { Model, SolvedPoint } from '../../sim/index.ts';
+import { gasWork } from '../../sim/results/gas-work.ts';
 import { undersides } from '../../sim/study/crankcase/undersides.ts';
 import type { LoadSize } from '../../sim/study/pulses/loads.ts';
 import type { Pulses } from '../../sim/study/pulses/pulses.ts';
@@ -99,6 +100,7 @@ export function pulsesJson(design: string, model: Model, point: SolvedPoint, fou
       moment_N_m: orbitsJson(shaking.moment),
       rows_N: shaking.rows.map((row, i) => ({ row: rowLetter(i), ...orbitsJson(row) })),
     },
+    gasWork_W: Object.fromEntries(gasWork(point).map(({ what, power }) => [what, power])),
     belowPistons: Object.fromEntries(
       Object.entries(undersides(model.geometry)).map(([pistons, { swing, harmonics }]) => [
         pistons,
