@@ -57,7 +57,7 @@ export function readArguments(argv: readonly string[]): Outcome<Request | 'help'
     return failure([
       {
         path: '',
-        message: `${what}; allowed: ${COMMANDS.join(', ')}, air, match, pulses, even, fit, rotors, leak, backfire, start, turns, spark, batch`,
+        message: `${what}; allowed: ${COMMANDS.join(', ')}, air, match, pulses, even, fit, rotors, leak, backfire, start, walls, turns, spark, batch`,
       },
     ]);
   }

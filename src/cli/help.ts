@@ -41,6 +41,9 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       what an even cam is off by in every cylinder and costs; the spark of most torque, and the most that the octane number allows
   umbel backfire FILE [--speed 6000] [--throttle 80%] [--crankcase 600cc] [--holds 1bar] [--set path=value …] [--json]
       mixture between throttle and cylinders, pressures if it burned, relief it would take, throttle snapped shut
+  umbel walls FILE [--speed 6000] [--crown 280C] [--coating] [--throttle 80%] [--set path=value …] [--json]
+      what crowns, heads and liners come to, where their heat goes, how they warm and stand still; the air that holds a
+      limit (--crown, --head or --liner), and what a ceramic layer on the crowns would do
   umbel batch STUDY.jsonl [--jobs N] [--shard 3/8] [--out FILE]
       many designs, one in each line, answered line by line in STUDY.answers.jsonl; run again after a break, it goes on.
       N threads, by default one fewer than there are cores; a shard is one part of so many: docs/batch.md

@@ -12,6 +12,7 @@ import { runRotors } from './run-rotors.ts';
 import { runSpark } from './run-spark.ts';
 import { runStart } from './run-start.ts';
 import { runTurns } from './run-turns.ts';
+import { runWalls } from './run-walls.ts';
 
 const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Streams) => number>> = {
   air: runAir,
@@ -24,6 +25,7 @@ const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Stream
   backfire: runBackfire,
   start: runStart,
   turns: runTurns,
+  walls: runWalls,
   spark: runSpark,
 };
 
