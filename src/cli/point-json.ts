@@ -59,6 +59,19 @@ function solvedJson(model: Model, point: SolvedPoint) {
       maxPressure_Pa: plenum.maxPressure,
       meanTemperature_K: plenum.meanTemperature,
     },
+    ...(point.stages && {
+      stages: {
+        firstShaftPower_W: point.stages.first.shaftPower,
+        secondShaftPower_W: point.stages.second.shaftPower,
+        interstagePressure_Pa: point.stages.interstage.meanPressure,
+        firstOutletTemperature_K: point.stages.first.outletTemperature,
+        beforeSecondTemperature_K: point.stages.beforeSecond.meanTemperature,
+        ...(point.stages.cooler && {
+          coolerHeat_W: point.stages.cooler.heat,
+          coolerPressureLoss_Pa: point.stages.cooler.pressureLoss,
+        }),
+      },
+    }),
     ...(point.relief && {
       relief: {
         massFlow_kg_per_s: point.relief.massFlow,

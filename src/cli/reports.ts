@@ -35,7 +35,16 @@ export function pointReport(design: string, model: Model, point: PointResult): s
   ].join('\n');
 }
 
-function figures({ engine, blower, plenum, relief, bypass, cycles, residuals }: SolvedPoint): string[] {
+function figures({
+  engine,
+  blower,
+  stages,
+  plenum,
+  relief,
+  bypass,
+  cycles,
+  residuals,
+}: SolvedPoint): string[] {
   const { isentropicEfficiency, wheel, builtIn } = blower;
   const kind = wheel
     ? [
@@ -56,6 +65,16 @@ function figures({ engine, blower, plenum, relief, bypass, cycles, residuals }: 
     `  blower    displaces ${show(blower.displacementPerTurn, unitNamed('cc'))} a turn, engine ${show(engine.sweptVolume, unitNamed('cc'))}; slip ${share(blower.slipFraction)}`,
     `            takes ${fixed(blower.shaftPower / kW, 2)} kW, rotors ${fixed(blower.rotorSpeed / rpm, 0)} rpm, tips ${fixed(blower.tipSpeed, 1)} m/s, outlet ${fixed(celsiusFromKelvin(blower.outletTemperature), 0)} °C${isentropicEfficiency === null ? '' : `, isentropic efficiency ${share(isentropicEfficiency)}`}`,
     ...kind,
+    ...(stages
+      ? [
+          `            first stage ${fixed(stages.first.shaftPower / kW, 2)} kW to ${fixed(stages.interstage.meanPressure / bar, 3)} bar, ${fixed(celsiusFromKelvin(stages.first.outletTemperature), 0)} °C; second ${fixed(stages.second.shaftPower / kW, 2)} kW, rotors ${fixed(stages.second.rotorSpeed / rpm, 0)} rpm, takes in ${fixed(celsiusFromKelvin(stages.beforeSecond.meanTemperature), 0)} °C`,
+        ]
+      : []),
+    ...(stages?.cooler
+      ? [
+          `            intercooler takes ${fixed(stages.cooler.heat / kW, 3)} kW and ${fixed(stages.cooler.pressureLoss / bar, 3)} bar`,
+        ]
+      : []),
     `  plenum    ${fixed(plenum.meanPressure / bar, 3)} bar absolute (${fixed(plenum.minPressure / bar, 3)} to ${fixed(plenum.maxPressure / bar, 3)}), ${fixed(celsiusFromKelvin(plenum.meanTemperature), 0)} °C`,
     ...(relief && relief.massFlow > 0
       ? [

@@ -18,13 +18,18 @@ export function remarks(design: Design): readonly Fault[] {
 }
 
 const gearRemarks = ({ blower }: Design): readonly Fault[] =>
-  gearWarnings(
-    blower.gears.map(({ driver, driven, efficiency }) => ({
-      driverTeeth: driver,
-      drivenTeeth: driven,
-      efficiency,
-    })),
-  ).map(({ stage, message }) => ({ path: `blower.gears[${stage}]`, message }));
+  [
+    { path: 'blower', gears: blower.gears },
+    ...(blower.secondStage ? [{ path: 'blower.secondStage', gears: blower.secondStage.gears }] : []),
+  ].flatMap(({ path, gears }) =>
+    gearWarnings(
+      gears.map(({ driver, driven, efficiency }) => ({
+        driverTeeth: driver,
+        drivenTeeth: driven,
+        efficiency,
+      })),
+    ).map(({ stage, message }) => ({ path: `${path}.gears[${stage}]`, message })),
+  );
 
 /** What is unusual about a value of a field, in the field's own unit; null where nothing is. */
 export function remark(field: Field, value: number): string | null {

@@ -3,7 +3,7 @@ import { standardAtmosphere } from '../sim/gas/standard-atmosphere.ts';
 import { dimensions } from './dimensions.ts';
 import { inSi } from './in-si.ts';
 import type { Design } from './schema/design.ts';
-import { blower } from './to-engine/blower.ts';
+import { blower, secondStage } from './to-engine/blower.ts';
 import { charge } from './to-engine/charge.ts';
 import { cylinderHeat } from './to-engine/cylinder-heat.ts';
 import { friction } from './to-engine/friction.ts';
@@ -36,6 +36,7 @@ export function toEngine(design: Design): Engine {
     },
     intake: intake(si),
     blower: blower(si),
+    secondStage: secondStage(si),
     plenum: plenumOf(si),
     passages: passagesOf(si),
     collectors: si.exhaust.collectors.map(collector),

@@ -1,6 +1,6 @@
 import type { KnockLaw } from './combustion/knock.ts';
 import type { Ambient } from './engine/ambient.ts';
-import type { Blower } from './engine/blower.ts';
+import type { Blower, SecondStage } from './engine/blower.ts';
 import type { Charge } from './engine/charge.ts';
 import type { Combustion } from './engine/combustion.ts';
 import type { CrankTrain } from './engine/crank-train.ts';
@@ -46,6 +46,8 @@ export interface Engine {
   readonly ambient: Ambient;
   readonly intake: Intake;
   readonly blower: Blower;
+  /** Null where one stage does it all. */
+  readonly secondStage: SecondStage | null;
   readonly plenum: Plenum;
   readonly passages: Passages;
   readonly collectors: Collectors;

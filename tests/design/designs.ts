@@ -24,7 +24,7 @@ export const faultPaths = (outcome: Outcome<unknown>): string[] =>
 
 /** The groups that Lovage 7 does without, as their schema allows. */
 export const LEFT_OFF = HOLDERS.filter(
-  ({ nullable, path }) => nullable && valueAt(preset('lovage-7'), readPath(path)!) === null,
+  ({ nullable, path }) => nullable && (valueAt(preset('lovage-7'), readPath(path)!) ?? null) === null,
 ).map(({ path }) => path);
 
 /** Whether a field belongs to one of them. */

@@ -75,6 +75,8 @@ describe('HOLDERS', () => {
       'crank.crankcase',
       'windows.exhaustTable',
       'windows.transferTable',
+      'blower.secondStage',
+      'blower.secondStage.cooler',
       'plenum.relief',
       'plenum.bypass',
       'fuel.blend',

@@ -63,6 +63,7 @@ export const cylinderNames = ({ crank }: Design): string[] =>
 const ITEM: Readonly<Record<string, string>> = {
   'crank.rows': 'row',
   'blower.gears': 'stage',
+  'blower.secondStage.gears': 'stage',
   'exhaust.collectors': 'collector',
 };
 export const itemWord = (listPath: string): string => ITEM[listPath] ?? 'group';

@@ -15,8 +15,11 @@ export function standIn(field: Field, path: string, bench: Bench): string {
   return typeof value === 'number' ? each(value) : value.map(each).join('; ');
 }
 
+const SECOND_STAGE = 'blower.secondStage.';
+
 /** In base SI. */
-function derived(field: Field, path: string, { engine, geometry }: Bench): number | readonly number[] | null {
+function derived(field: Field, path: string, bench: Bench): number | readonly number[] | null {
+  const { engine, geometry } = bench;
   const { name } = splitKey(field.key);
   const steps = readPath(path) ?? [];
   const position = steps.find((step) => typeof step === 'number') ?? 0;
@@ -28,6 +31,17 @@ function derived(field: Field, path: string, { engine, geometry }: Bench): numbe
   }
   if (path.startsWith('crank.corrections[')) return ofCylinder(name, String(steps[2]), engine);
   if (DIMENSIONS.some((group) => field.path.startsWith(`${group}.`))) return ofDimensions(field.path, engine);
+  if (field.path.startsWith(SECOND_STAGE)) {
+    const { secondStage, ambient } = engine;
+    if (field.path.endsWith('cooler.coolant_C')) return ambient.temperature;
+    if (!secondStage) return null;
+    // The same fields as in the first stage, of its own engine.
+    const first = field.path.replace(SECOND_STAGE, 'blower.');
+    return derived({ ...field, path: first }, first, {
+      ...bench,
+      engine: { ...engine, blower: secondStage.blower },
+    });
+  }
   switch (field.path) {
     case 'crank.rows[].axes_deg':
       return engine.train.rows[position]?.cylinders.map((each) => each.axisAngle) ?? null;

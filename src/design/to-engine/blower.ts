@@ -1,6 +1,7 @@
 import { clearancePaths, clearanceTotal } from '../../sim/blower/rotors/clearances.ts';
 import { cycloidTipRadius, roundEdgeLand } from '../../sim/blower/slip/thin-gap.ts';
-import type { Blower, SlipByPath } from '../../sim/engine.ts';
+import type { Blower, SecondStage, SlipByPath } from '../../sim/engine.ts';
+import { circle } from './circle.ts';
 import { bestVolume, impeller } from './impeller.ts';
 import { centreDistance, displacementOf, rippleOf } from './rotor-section.ts';
 import type { Si } from './si.ts';
@@ -8,7 +9,38 @@ import type { Si } from './si.ts';
 /** Tip speeds not to be passed where none is given [m/s]. Typical; ranges 30-45, 60-100 and 350-450. */
 const MAX_TIP_SPEED = { straight: 40, twisted: 80, impeller: 400 };
 
-export function blower({ blower: si, cylinder: { bore } }: Si): Blower {
+export const blower = ({ blower: si, cylinder }: Si): Blower => stage(si, cylinder.bore);
+
+/** What a second stage does not ask for is as in the first, but for what would be measured on it. */
+export function secondStage({ blower: first, cylinder, surroundings }: Si): SecondStage | null {
+  const second = first.secondStage;
+  if (!second) return null;
+  const { cooler, interstage, ...own } = second;
+  const { displacement, ripple, clearanceArea, maxTipSpeed } = second;
+  const alone = {
+    count: 1,
+    phaseStep: 0,
+    profile: 'cycloidal',
+    dragWithSpeed: 0,
+    dragWithSquare: 0,
+  } as const;
+  const unknown = { centreDistance: undefined, gearPitch: undefined, shaft: undefined };
+  const measured = { displacement, ripple, clearanceArea, maxTipSpeed, carriedBackShare: 0 };
+  const slip = { ...first.slip, law: 'clearance area' } as const;
+  return {
+    blower: stage({ ...first, ...alone, ...unknown, ...own, ...measured, slip }, cylinder.bore),
+    volume: interstage,
+    cooler: cooler && {
+      effectiveness: cooler.effectiveness,
+      coolantTemperature: cooler.coolant ?? surroundings.temperature,
+      area: circle(cooler.bore),
+      lossFactor: cooler.lossFactor,
+      volume: cooler.volume,
+    },
+  };
+}
+
+function stage(si: Si['blower'], bore: number): Blower {
   const { tipDiameter, rotorLength, lobes } = si;
   const gaps = { tip: si.tipGap, mesh: si.meshGap, end: si.endGap };
   const wheel = si.kind === 'centrifugal';

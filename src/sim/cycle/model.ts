@@ -1,4 +1,4 @@
-import { gearRatio, periodTurns, trainEfficiency } from '../blower/gear-train.ts';
+import { gearRatio, leastCommonMultiple, periodTurns, trainEfficiency } from '../blower/gear-train.ts';
 import type { Engine } from '../engine.ts';
 import { ConstituentSet } from '../gas/constituent-set.ts';
 import type { DesignMixture } from '../gas/mixture.ts';
@@ -34,7 +34,18 @@ export interface Model {
     /** Turns of the period that is solved: the true one, or 1 with the ripple averaged over phase. */
     readonly turns: number;
     readonly phaseAveraged: boolean;
+    /** Of the second stage; null without one. */
+    readonly second: StageDrive | null;
   };
+}
+
+/** How a second stage is driven. */
+export interface StageDrive {
+  readonly ratio: number;
+  readonly efficiency: number;
+  /** Crank turns after which engine and its rotors stand as before, and whether they are averaged over phase. */
+  readonly truePeriod: number;
+  readonly phaseAveraged: boolean;
 }
 
 /** Builds what a design's points share, or says everything that is wrong with it. */
@@ -50,6 +61,8 @@ export function buildModel(engine: Engine): Outcome<Model> {
   const ratio = gearRatio(blower.gears);
   const truePeriod = blower.rippleDepth > 0 ? periodTurns(ratio, blower.lobes) : 1;
   const phaseAveraged = truePeriod > MOST_TURNS;
+  const turns = phaseAveraged ? 1 : truePeriod;
+  const second = secondDrive(engine, turns);
   return success({
     engine,
     geometry: geometry.value,
@@ -62,8 +75,23 @@ export function buildModel(engine: Engine): Outcome<Model> {
       ratio: ratio.numerator / ratio.denominator,
       efficiency: trainEfficiency(blower.gears),
       truePeriod,
-      turns: phaseAveraged ? 1 : truePeriod,
+      turns: second && !second.phaseAveraged ? leastCommonMultiple(turns, second.truePeriod) : turns,
       phaseAveraged,
+      second,
     },
   });
+}
+
+/** The second stage's ripple is averaged where both stages and the engine together repeat too late. */
+function secondDrive({ secondStage }: Engine, firstTurns: number): StageDrive | null {
+  if (!secondStage) return null;
+  const { gears, lobes, rippleDepth } = secondStage.blower;
+  const ratio = gearRatio(gears);
+  const truePeriod = rippleDepth > 0 ? periodTurns(ratio, lobes) : 1;
+  return {
+    ratio: ratio.numerator / ratio.denominator,
+    efficiency: trainEfficiency(gears),
+    truePeriod,
+    phaseAveraged: leastCommonMultiple(firstTurns, truePeriod) > MOST_TURNS,
+  };
 }

@@ -3,7 +3,8 @@ import type { Engine } from '../engine.ts';
 /** A volume of gas, or beyond the dynamic ones a reservoir. */
 export interface Node {
   readonly label: string;
-  readonly kind: 'inlet box' | 'plenum' | 'passage' | 'cylinder' | 'collector' | 'crankcase' | 'ambient';
+  readonly kind:
+    'inlet box' | 'plenum' | 'passage' | 'cylinder' | 'collector' | 'crankcase' | 'interstage' | 'ambient';
   /** Volume where it is constant, 0 where it follows the crank [m^3]. */
   readonly volume: number;
 }
@@ -29,6 +30,9 @@ export interface Network {
     readonly collectors: readonly number[];
     /** The plenum's node where the two are one volume; -1 where the crankcase takes no part. */
     readonly crankcase: number;
+    /** Behind the first stage, and before the second: one node without a cooler; -1 without a second stage. */
+    readonly interstage: number;
+    readonly beforeSecond: number;
     readonly ambient: number;
   };
   readonly through: {
@@ -37,6 +41,10 @@ export interface Network {
     readonly slip: number;
     /** Gas that the mesh takes back; -1 where none is reckoned. */
     readonly carriedBack: number;
+    /** Second stage, its clearances, and the cooler before it; -1 without. */
+    readonly second: number;
+    readonly secondSlip: number;
+    readonly cooler: number;
     /** -1 without a valve. */
     readonly relief: number;
     /** Round the blowers, to inlet box or ambient; -1 without one. */
@@ -52,7 +60,7 @@ export interface Network {
   };
 }
 
-/** ambient - throttle - inlet box - blower - plenum - passages - cylinders - collectors - ambient; cylinders - crankcase - ambient. */
+/** ambient - throttle - inlet box - blower (- interstage - second stage) - plenum - passages - cylinders - collectors - ambient; cylinders - crankcase - ambient. */
 export function buildNetwork(engine: Engine): Network {
   const nodes: Node[] = [];
   const edges: Edge[] = [];
@@ -75,6 +83,12 @@ export function buildNetwork(engine: Engine): Network {
     : engine.crankcase.isPlenum
       ? plenum
       : node('crankcase', 'crankcase', engine.crankcase.volume);
+  const { secondStage } = engine;
+  const interstage = secondStage ? node('interstage', 'the pipe between the stages', secondStage.volume) : -1;
+  const beforeSecond = secondStage?.cooler
+    ? node('interstage', 'the intercooler', secondStage.cooler.volume)
+    : interstage;
+  const behindFirst = secondStage ? interstage : plenum;
   const dynamicCount = nodes.length;
   const ambient = node('ambient', 'ambient', 0);
   const { relief, bypass } = engine.plenum;
@@ -83,12 +97,16 @@ export function buildNetwork(engine: Engine): Network {
     nodes,
     edges,
     dynamicCount,
-    at: { box, plenum, passages, cylinders, collectors, crankcase, ambient },
+    at: { box, plenum, passages, cylinders, collectors, crankcase, interstage, beforeSecond, ambient },
     through: {
       throttle: edge('throttle', ambient, box),
-      blower: edge('blower', box, plenum),
-      slip: edge('blower clearance', plenum, box),
-      carriedBack: engine.blower.carriedBackShare > 0 ? edge('carried back in the mesh', plenum, box) : -1,
+      blower: edge('blower', box, behindFirst),
+      slip: edge('blower clearance', behindFirst, box),
+      carriedBack:
+        engine.blower.carriedBackShare > 0 ? edge('carried back in the mesh', behindFirst, box) : -1,
+      second: secondStage ? edge('second stage', beforeSecond, plenum) : -1,
+      secondSlip: secondStage ? edge('second stage clearance', plenum, beforeSecond) : -1,
+      cooler: secondStage?.cooler ? edge('intercooler', interstage, beforeSecond) : -1,
       relief: relief ? edge('relief valve', plenum, ambient) : -1,
       bypass: bypass ? edge('bypass', plenum, bypass.into === 'air' ? ambient : box) : -1,
       entries: seats.map(({ name }, i) => edge(`passage entry ${name}`, plenum, passages[i])),

@@ -27,6 +27,8 @@ export function runningGuess(system: CycleSystem): PeriodStart {
       case 'plenum':
       case 'passage':
         return [1.05 * ambient.pressure, inlet + 20, fresh];
+      case 'interstage':
+        return [1.02 * ambient.pressure, inlet + 10, fresh];
       case 'crankcase':
         return [ambient.pressure, ambient.temperature + 40, mixed];
       case 'cylinder': {

@@ -11,6 +11,7 @@ import type { BlowBy } from './flows/blow-by.ts';
 import type { BlowerFlow } from './flows/blower-flow.ts';
 import type { InertialPassages } from './flows/inertial-passages.ts';
 import { sticksAtAll } from './flows/relief-valve.ts';
+import type { Cooler } from './flows/cooler.ts';
 import type { ReliefValve } from './flows/relief-valve.ts';
 import { GasStates } from './gas-states.ts';
 import { ImplicitPressures } from './implicit-pressures.ts';
@@ -75,6 +76,9 @@ export class CycleSystem {
   readonly size: number;
 
   readonly blower: BlowerFlow;
+  /** Null without a second stage; without a cooler before it. */
+  readonly secondBlower: BlowerFlow | null;
+  readonly cooler: Cooler | null;
   readonly pistonWork: PistonWork;
   /** Null where the crankcase takes no part, or the rings are tight. */
   readonly blowBy: BlowBy | null;
@@ -146,9 +150,11 @@ export class CycleSystem {
     this.designFlow = design.total;
 
     const parts: Parts = { model, point, instant, gas, edges, pistons, memory, design };
-    const { elements, blower, relief, blowBy, inertia } = flowElements(parts);
+    const { elements, blower, secondBlower, cooler, relief, blowBy, inertia } = flowElements(parts);
     this.flows = elements;
     this.blower = blower;
+    this.secondBlower = secondBlower;
+    this.cooler = cooler;
     this.relief = relief;
     this.blowBy = blowBy;
     this.inertia = inertia;
@@ -158,7 +164,13 @@ export class CycleSystem {
     this.burning = burningOf(parts, firing);
     this.nodeWalls = nodeWallsOf(parts);
     this.gauges = new Gauges(
-      [at.box, at.plenum, ...at.collectors, ...(crankcase?.isPlenum === false ? [at.crankcase] : [])],
+      [
+        at.box,
+        at.plenum,
+        ...at.collectors,
+        ...(crankcase?.isPlenum === false ? [at.crankcase] : []),
+        ...(engine.secondStage ? [at.interstage, at.beforeSecond] : []),
+      ],
       gas,
     );
     this.backflow = new Backflow([...through.transfers, ...through.exhausts], edges);
@@ -172,6 +184,8 @@ export class CycleSystem {
     if (this.evaporating) this.sources.push(this.evaporating);
     this.stepSources = this.cylinderInjection ? [this.cylinderInjection, this.burning] : [this.burning];
 
+    if (secondBlower) this.sources.push(secondBlower);
+    if (cooler) this.sources.push(cooler);
     if (this.undersideWork) this.sources.push(this.undersideWork);
     if (blowBy) this.sources.push(blowBy);
     if (this.filmMeans) this.sources.push(this.filmMeans);

@@ -43,6 +43,25 @@ export interface Blower {
   readonly rotors: Rotors;
 }
 
+/** A second blower, between the first stage and the plenum. */
+export interface SecondStage {
+  readonly blower: Blower;
+  /** Of gas between the stages, before the cooler where there is one [m^3]. */
+  readonly volume: number;
+  readonly cooler: Cooler | null;
+}
+
+/** See cycle/flows/cooler.ts. */
+export interface Cooler {
+  readonly effectiveness: number;
+  readonly coolantTemperature: number;
+  /** Of the bore that the pressure loss K rho w^2 / 2 is counted with [m^2]. */
+  readonly area: number;
+  readonly lossFactor: number;
+  /** Of gas in it and behind it [m^3]. */
+  readonly volume: number;
+}
+
 export interface GearStage {
   readonly driverTeeth: number;
   readonly drivenTeeth: number;

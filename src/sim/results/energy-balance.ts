@@ -11,7 +11,7 @@ import type { EnergyBalance } from './point-result.ts';
  *   fuel = brake + friction + blower + cylinder walls + other walls + exhaust + unburned
  *
  * fuel: lower heating value of the liquid. cylinder walls: with what blow-by leaves at the rings. blower: shaft power less the work that returns with the charge. other walls:
- * inlet box, plenum, passages, collectors, crankcase and blower casing, less the heat that the tract gives the fuel to evaporate.
+ * inlet box, plenum, passages, collectors, crankcase, blower casings and intercooler, less the heat that the tract gives the fuel to evaporate.
  * exhaust: sensible enthalpy of all that leaves above 298.15 K, less that of what the throttle draws in. unburned: chemical
  * energy of fuel vapour, CO and H2 that leave. brake: work of the undersides on a crankcase is taken off; it is found again where its gas
  * takes it, in walls and in what leaves.
@@ -51,8 +51,8 @@ export function energyBalance(
       unburned -= inwards * totals.through(edge, k) * chemical[k];
     });
   }
-  const fluidWork = totals.record(system.blower, 0);
-  const casing = totals.record(system.blower, 1);
+  const fluidWork = totals.blowers(0);
+  const casing = totals.blowers(1) + (system.cooler ? totals.sum(system.cooler) : 0);
   const rings = system.blowBy ? totals.sum(system.blowBy) : 0;
   return {
     fuel: totals.fuelFed() * fuel.lowerHeatingValue * perSecond,

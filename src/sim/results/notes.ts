@@ -34,6 +34,13 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
     );
   }
   notes.push(...mixtureNotes(model, result));
+  const { second } = model.drive;
+  if (second?.phaseAveraged && !model.drive.phaseAveraged) {
+    note(
+      'assumption',
+      `With the second stage’s teeth blowers and engine repeat only after more than ${MOST_TURNS} turns: the second stage's ripple is averaged over its phase.`,
+    );
+  }
   notes.push(...misfireNotes(combustion, result.cylinders));
   if (liquidAtSpark > LITTLE) {
     note(
@@ -48,7 +55,15 @@ export function notesFor(model: Model, result: Omit<SolvedPoint, 'notes'>, liqui
       `In ${late} of ${result.cylinders.length} cylinders injection goes on after the spark: what comes then does not burn.`,
     );
   }
-  notes.push(...blowerNotes(model.engine, result.blower, result.plenum.meanTemperature));
+  const { stages } = result;
+  const behind = stages?.interstage ?? result.plenum;
+  notes.push(...blowerNotes(model.engine, stages?.first ?? result.blower, behind.meanTemperature));
+  const { secondStage } = model.engine;
+  if (stages && secondStage) {
+    const second = { ...model.engine, blower: secondStage.blower };
+    const ofSecond = blowerNotes(second, stages.second, result.plenum.meanTemperature);
+    notes.push(...ofSecond.map(({ kind, text }) => ({ kind, text: `Second stage: ${text}` })));
+  }
   const { relief } = model.engine.plenum;
   if (result.relief && relief) {
     const leastGauge = result.plenum.minPressure - model.engine.ambient.pressure;

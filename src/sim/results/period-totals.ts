@@ -35,6 +35,12 @@ export class PeriodTotals {
     return this.records[source.recordAt + i];
   }
 
+  /** Of the blowers of all stages: fluid work, heat of the casings; see BlowerFlow. */
+  blowers(i: 0 | 1): number {
+    const { blower, secondBlower } = this.system;
+    return this.record(blower, i) + (secondBlower ? this.record(secondBlower, i) : 0);
+  }
+
   sum(source: { readonly recordAt: number; readonly recordCount: number }): number {
     let total = 0;
     for (let i = 0; i < source.recordCount; i++) total += this.record(source, i);
@@ -109,14 +115,15 @@ export class PeriodTotals {
    */
   defects(): { mass: number; species: number; energy: number } {
     const { system, records, began } = this;
-    const { gas, pistonWork, undersideWork, blowBy, cylinderWalls, nodeWalls, blower } = system;
+    const { gas, pistonWork, undersideWork, blowBy, cylinderWalls, nodeWalls, cooler } = system;
     const n = gas.set.count;
     const made = this.made();
     const injected = this.injected();
     const heatAndWork =
       injected.enthalpy +
-      this.record(blower, 0) -
-      this.record(blower, 1) -
+      this.blowers(0) -
+      this.blowers(1) -
+      (cooler ? this.sum(cooler) : 0) -
       this.sum(pistonWork) -
       (undersideWork ? this.sum(undersideWork) : 0) -
       (blowBy ? this.sum(blowBy) : 0) -

@@ -17,7 +17,10 @@ export interface SolvedPoint {
   readonly cycles: number;
   readonly residuals: Residuals;
   readonly engine: EngineFigures;
+  /** Of all stages: power, heating, rise of pressure; flow, slip, rotors and kind are those of the first. */
   readonly blower: BlowerFigures;
+  /** Null without a second stage. */
+  readonly stages: StageFigures | null;
   readonly plenum: GasFigures;
   /** Null without a valve. */
   readonly relief: ReliefFigures | null;
@@ -132,6 +135,17 @@ export interface BlowerFigures {
   } | null;
   /** Of centrifugal blowers. */
   readonly wheel: WheelPoint | null;
+}
+
+export interface StageFigures {
+  /** Each by itself. */
+  readonly first: BlowerFigures;
+  readonly second: BlowerFigures;
+  /** Behind the first stage, and before the second: the same without a cooler. */
+  readonly interstage: GasFigures;
+  readonly beforeSecond: GasFigures;
+  /** Heat out of the gas [W], mean pressure lost [Pa]. */
+  readonly cooler: { readonly heat: number; readonly pressureLoss: number } | null;
 }
 
 export interface ReliefFigures {
@@ -255,6 +269,8 @@ export interface Traces {
   /** What these add up to since the period began: of the gas on all pistons, of the blowers on the gas [J]. */
   readonly gasWork: Float64Array;
   readonly blowerWork: Float64Array;
+  /** Of blower torque and work, the second stage's part; null without one. */
+  readonly second: { readonly torque: Float64Array; readonly work: Float64Array } | null;
 }
 
 export interface GasTrace {

@@ -1,5 +1,7 @@
 import { dragTorque } from '../blower/drag.ts';
+import type { BlowerFlow } from '../cycle/flows/blower-flow.ts';
 import type { CycleSystem } from '../cycle/system.ts';
+import type { Blower } from '../engine.ts';
 import type { CylinderTrace, GasTrace, Traces } from './point-result.ts';
 
 /** Columns that belong to one node. */
@@ -37,6 +39,8 @@ export class Recorder {
   private readonly blowerTorque: Float64Array;
   private readonly gasWork: Float64Array;
   private readonly blowerWork: Float64Array;
+  private readonly secondTorque: Float64Array;
+  private readonly secondWork: Float64Array;
   private readonly reliefLift: Float64Array;
 
   /** @param capacity - points at the most */
@@ -67,6 +71,8 @@ export class Recorder {
     this.blowerTorque = column();
     this.gasWork = column();
     this.blowerWork = column();
+    this.secondTorque = system.secondBlower ? column() : new Float64Array(0);
+    this.secondWork = system.secondBlower ? column() : new Float64Array(0);
     this.reliefLift = system.relief ? column() : new Float64Array(0);
   }
 
@@ -108,24 +114,38 @@ export class Recorder {
     this.gasWork[i] = work;
     this.blowerWork[i] = y[system.blower.recordAt];
     if (system.relief) this.reliefLift[i] = system.relief.lift;
-    const rotorTorque =
-      system.blower.fluidTorque / blower.mechanicalEfficiency +
-      dragTorque(blower, system.omega * ratio) * ratio;
-    this.blowerTorque[i] = rotorTorque / efficiency;
+    this.blowerTorque[i] = torqueAtCrank(blower, system.blower.fluidTorque, system.omega, ratio, efficiency);
+    if (system.secondBlower) this.noteSecond(i, system.secondBlower, y);
   };
+
+  private noteSecond(i: number, flow: BlowerFlow, y: Float64Array): void {
+    const { model, omega } = this.system;
+    const { secondStage } = model.engine;
+    const { second } = model.drive;
+    if (!secondStage || !second) return;
+    const { ratio, efficiency } = second;
+    this.secondTorque[i] = torqueAtCrank(secondStage.blower, flow.fluidTorque, omega, ratio, efficiency);
+    this.blowerTorque[i] += this.secondTorque[i];
+    this.secondWork[i] = y[flow.recordAt];
+    this.blowerWork[i] += this.secondWork[i];
+  }
 
   /** Lift of the relief valve over its whole lift at every point; empty without one [-]. */
   lifts(): Float64Array {
     return this.reliefLift.slice(0, this.count);
   }
 
+  /** What a node went through. */
+  gas(node: number): GasTrace {
+    const { pressure, temperature, purity } = this.nodes[node];
+    const cut = (column: Float64Array) => column.slice(0, this.count);
+    return { pressure: cut(pressure), temperature: cut(temperature), purity: cut(purity) };
+  }
+
   traces(): Traces {
     const { network } = this.system.model;
     const cut = (column: Float64Array) => column.slice(0, this.count);
-    const gasOf = (node: number): GasTrace => {
-      const { pressure, temperature, purity } = this.nodes[node];
-      return { pressure: cut(pressure), temperature: cut(temperature), purity: cut(purity) };
-    };
+    const gasOf = (node: number) => this.gas(node);
     return {
       angle: cut(this.angle),
       inletBox: gasOf(network.at.box),
@@ -149,6 +169,21 @@ export class Recorder {
       blowerTorque: cut(this.blowerTorque),
       gasWork: cut(this.gasWork),
       blowerWork: cut(this.blowerWork),
+      second: this.system.secondBlower
+        ? { torque: cut(this.secondTorque), work: cut(this.secondWork) }
+        : null,
     };
   }
+}
+
+/** What the blowers of one stage ask of the crank [N m]. */
+function torqueAtCrank(
+  blower: Blower,
+  fluid: number,
+  omega: number,
+  ratio: number,
+  efficiency: number,
+): number {
+  const rotors = fluid / blower.mechanicalEfficiency + dragTorque(blower, omega * ratio) * ratio;
+  return rotors / efficiency;
 }

@@ -48,10 +48,11 @@ export function summarise(
     ...cylinderFigures(system, totals, traces, j, turns),
     walls: walls && walls[j],
   }));
-  const blower = blowerFigures(system, totals, traces, turns);
+  const gauge = (node: number, trace: GasTrace): GasFigures => gasFigures(system, totals, trace, node, turns);
+  const between = (node: number) => gauge(node, recorder.gas(node));
+  const { blower, stages } = blowerFigures(system, totals, traces, between, turns);
   const engine = engineFigures(system, totals, cylinders, blower, turns);
   const { mass, energy, species } = totals.defects();
-  const gauge = (node: number, trace: GasTrace): GasFigures => gasFigures(system, totals, trace, node, turns);
   const result: Omit<SolvedPoint, 'notes'> = {
     speed: point.speed,
     throttle: point.throttle,
@@ -62,6 +63,7 @@ export function summarise(
     residuals: { mass, energy, species, change },
     engine,
     blower,
+    stages,
     plenum: gauge(network.at.plenum, traces.plenum),
     relief: reliefFigures(system, totals, recorder.lifts(), blower.massFlow, turns),
     bypass: bypassFigures(system, totals, blower.massFlow, turnRate(system) / turns),

@@ -44,6 +44,8 @@ export function nodesLast(
       collectors: at.collectors.map(to),
       // -1, for none, is found nowhere.
       crankcase: to(at.crankcase),
+      interstage: to(at.interstage),
+      beforeSecond: to(at.beforeSecond),
       ambient: to(at.ambient),
     },
     through,

@@ -1,32 +1,56 @@
 import { SpeedLine } from '../../blower/centrifugal/speed-line.ts';
 import { helixAttenuation, ripplesTogether } from '../../blower/roots-ripple.ts';
-import type { Impeller } from '../../engine.ts';
+import type { Blower, Impeller } from '../../engine.ts';
 import { TURN } from '../../units.ts';
 import type { BlowerFlow } from '../flows/blower-flow.ts';
 import { CentrifugalBlower } from '../flows/centrifugal-blower.ts';
 import { DisplacementBlower } from '../flows/displacement-blower.ts';
 import type { Parts } from './flow-elements.ts';
 
-/** The blowers of a design, whatever makes their pressure. */
-export function blowerOf(parts: Parts): BlowerFlow {
-  const { impeller } = parts.model.engine.blower;
-  return impeller ? centrifugal(parts, impeller) : displacement(parts);
+/** One stage: its blowers, how they turn, and the edges of what they carry and what their mesh takes back. */
+interface Stage {
+  readonly blower: Blower;
+  readonly ratio: number;
+  readonly phaseAveraged: boolean;
+  readonly edge: number;
+  readonly carriedBack: number;
 }
 
-function displacement({ model, instant, gas, edges }: Parts): DisplacementBlower {
-  const { drive, network } = model;
-  const { blower } = model.engine;
-  const displacementPerRadian = (blower.count * blower.displacement * drive.ratio) / TURN;
+/** The blowers of the first stage, whatever makes their pressure. */
+export function blowerOf(parts: Parts): BlowerFlow {
+  const { engine, drive, network } = parts.model;
+  const { blower: edge, carriedBack } = network.through;
+  return flowOf(parts, { blower: engine.blower, ...drive, edge, carriedBack });
+}
+
+/** Null without a second stage. */
+export function secondBlowerOf(parts: Parts): BlowerFlow | null {
+  const { engine, drive, network } = parts.model;
+  if (!engine.secondStage || !drive.second) return null;
+  const { ratio } = drive.second;
+  // Studies even the ripple by the first stage's drive.
+  const phaseAveraged = drive.phaseAveraged || drive.second.phaseAveraged;
+  const { second: edge } = network.through;
+  const { blower } = engine.secondStage;
+  return flowOf(parts, { blower, ratio, phaseAveraged, edge, carriedBack: -1 });
+}
+
+const flowOf = (parts: Parts, stage: Stage): BlowerFlow =>
+  stage.blower.impeller ? centrifugal(parts, stage, stage.blower.impeller) : displacement(parts, stage);
+
+function displacement({ instant, gas, edges }: Parts, stage: Stage): DisplacementBlower {
+  const { blower, ratio } = stage;
+  const displacementPerRadian = (blower.count * blower.displacement * ratio) / TURN;
   const together = ripplesTogether(blower);
   return new DisplacementBlower(
-    network.through.blower,
-    network.through.carriedBack,
+    stage.edge,
+    stage.carriedBack,
     {
       displacementPerRadian,
       carriedBackPerRadian: blower.carriedBackShare * displacementPerRadian,
       lobes: blower.lobes,
-      ratio: drive.ratio,
-      rippleDepth: drive.phaseAveraged
+      ratio,
+      rippleDepth: stage.phaseAveraged
         ? 0
         : blower.rippleDepth * helixAttenuation(blower.lobes, blower.helixAngle) * together.share,
       phase: together.phase,
@@ -39,13 +63,15 @@ function displacement({ model, instant, gas, edges }: Parts): DisplacementBlower
   );
 }
 
-function centrifugal({ model, instant, gas, edges }: Parts, impeller: Impeller): CentrifugalBlower {
-  const { drive, network, engine } = model;
-  const { blower } = engine;
-  const rotorSpeed = instant.omega * drive.ratio;
-  const { ambient } = network.at;
+function centrifugal(
+  { model, instant, gas, edges }: Parts,
+  { blower, ratio, edge }: Stage,
+  impeller: Impeller,
+): CentrifugalBlower {
+  const rotorSpeed = instant.omega * ratio;
+  const { ambient } = model.network.at;
   return new CentrifugalBlower(
-    network.through.blower,
+    edge,
     {
       bestFlow: (blower.count * blower.displacement * rotorSpeed) / TURN,
       tipSpeed: 0.5 * blower.tipDiameter * rotorSpeed,

@@ -12,6 +12,7 @@ import type { BlowerFlow } from '../flows/blower-flow.ts';
 import type { InertialPassages } from '../flows/inertial-passages.ts';
 import type { Opening } from '../flows/orifices.ts';
 import { Orifices } from '../flows/orifices.ts';
+import { Cooler } from '../flows/cooler.ts';
 import { ReliefValve } from '../flows/relief-valve.ts';
 import { Bypass } from '../flows/bypass.ts';
 import { Windows } from '../flows/windows.ts';
@@ -21,7 +22,7 @@ import type { Memory } from '../memory.ts';
 import type { Model } from '../model.ts';
 import type { OperatingPoint } from '../operating-point.ts';
 import type { Pistons } from '../pistons.ts';
-import { blowerOf } from './blower-of.ts';
+import { blowerOf, secondBlowerOf } from './blower-of.ts';
 import { SLIP_SMOOTHING, pathSlipOf } from './slip-of.ts';
 import type { DesignFlows } from './design-flows.ts';
 import { blowByOf, breatherOf } from './crankcase.ts';
@@ -44,6 +45,9 @@ export interface Parts {
 export function flowElements(parts: Parts): {
   readonly elements: readonly FlowElement[];
   readonly blower: BlowerFlow;
+  /** Null without a second stage; without a cooler before it. */
+  readonly secondBlower: BlowerFlow | null;
+  readonly cooler: Cooler | null;
   /** Null without one. */
   readonly relief: ReliefValve | null;
   readonly blowBy: BlowBy | null;
@@ -58,13 +62,17 @@ export function flowElements(parts: Parts): {
   if (crankcase) elements.push(breatherOf(parts, crankcase));
   const { slip } = model.engine.blower;
   if (slip) elements.push(pathSlipOf(parts, slip));
+  const secondBlower = secondBlowerOf(parts);
+  if (secondBlower) elements.push(secondBlower);
+  const cooler = coolerOf(parts);
+  if (cooler) elements.push(cooler);
   const relief = reliefOf(parts);
   if (relief) elements.push(relief);
   const bypass = bypassOf(parts);
   if (bypass) elements.push(bypass);
   const inertia = inertialPassagesOf(parts);
   if (inertia) elements.push(inertia);
-  return { elements, blower, relief, blowBy, inertia };
+  return { elements, blower, secondBlower, cooler, relief, blowBy, inertia };
 }
 
 function reliefOf({ model, gas, edges, memory, design }: Parts): ReliefValve | null {
@@ -73,6 +81,16 @@ function reliefOf({ model, gas, edges, memory, design }: Parts): ReliefValve | n
   const area = relief.dischargeCoefficient * relief.area;
   const smoothing = design.smoothing(area, design.total);
   return new ReliefValve(model.network.through.relief, area, relief, smoothing, memory, gas, edges);
+}
+
+function coolerOf({ model, gas, edges, design }: Parts): Cooler | null {
+  const cooler = model.engine.secondStage?.cooler;
+  if (!cooler) return null;
+  const { cooler: edge } = model.network.through;
+  const CdA = cooler.area / Math.sqrt(cooler.lossFactor);
+  const smoothing = design.smoothing(CdA, design.total);
+  edges.turning[edge] = design.turning(smoothing);
+  return new Cooler(edge, CdA, cooler, smoothing, gas, edges);
 }
 
 function bypassOf({ model, gas, edges, design }: Parts): Bypass | null {
@@ -113,7 +131,7 @@ function supplied({ engine, mixture }: Model): CarburettorMixture {
 }
 
 function orificesOf({ model, gas, edges, design }: Parts): Orifices {
-  const { blower, passages, collectors } = model.engine;
+  const { blower, secondStage, passages, collectors } = model.engine;
   const { through } = model.network;
   const opening = (edge: number, area: number, cd: DirectionalCoefficient, flow: number): Opening => {
     const smoothing = design.smoothing(cd.forward * area, flow);
@@ -121,7 +139,9 @@ function orificesOf({ model, gas, edges, design }: Parts): Orifices {
     return { edge, forward: cd.forward * area, backward: cd.backward * area, smoothing };
   };
   const slip = blower.slip ? 0 : blower.clearanceDischarge * blower.count * blower.clearanceArea;
+  const second = secondStage ? secondStage.blower.clearanceDischarge * secondStage.blower.clearanceArea : 0;
   const openings = [
+    { edge: through.secondSlip, forward: second, backward: second, smoothing: SLIP_SMOOTHING },
     { edge: through.slip, forward: slip, backward: slip, smoothing: SLIP_SMOOTHING },
     ...(passages.length === null
       ? through.entries.map((edge) =>

@@ -110,7 +110,7 @@ export function inertiasOf(
   { engine, drive }: Pick<Model, 'engine' | 'drive'>,
   rows: readonly MovingRow[],
 ): Inertias {
-  const { load, blower } = engine;
+  const { load, blower, secondStage } = engine;
   let rods = 0;
   for (let i = 0; i < SAMPLES; i++)
     for (const row of rows) rods += (2 * motionOf(row, rodsAt(row, (i * TURN) / SAMPLES)).inertia) / SAMPLES;
@@ -118,7 +118,11 @@ export function inertiasOf(
     flywheel: load.flywheelInertia,
     rods,
     load: load.inertia / load.gearRatio ** 2,
-    rotors: 2 * blower.count * (rotorInertia(blower) ?? 0) * drive.ratio ** 2,
+    rotors:
+      2 * blower.count * (rotorInertia(blower) ?? 0) * drive.ratio ** 2 +
+      (secondStage && drive.second
+        ? 2 * (rotorInertia(secondStage.blower) ?? 0) * drive.second.ratio ** 2
+        : 0),
   };
   return { ...parts, total: parts.flywheel + parts.rods + parts.load + parts.rotors };
 }

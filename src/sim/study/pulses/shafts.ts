@@ -86,7 +86,7 @@ export function outputShaft(
  * Valid: as `outputShaft`. Where the torque reverses, teeth leave one flank for the other: then play turns it into blows.
  */
 export function blowerShaft(
-  torque: Pick<TorqueOverTurn, 'total' | 'blower' | 'mean'>,
+  torque: Pick<TorqueOverTurn, 'total' | 'firstStage' | 'mean'>,
   { inertias }: Pick<SpeedFluctuation, 'inertias'>,
   blower: Blower,
   { ratio, efficiency }: { readonly ratio: number; readonly efficiency: number },
@@ -98,10 +98,11 @@ export function blowerShaft(
   const swing = torque.total.map((each) => perTorque * (each - torque.mean.total));
   const sudden = kick && (shockFactor * perTorque * kick) / count;
   return shaftLoad({
-    inShaft: torque.blower.map((each, i) => (each * efficiency + swing[i]!) / (ratio * count)),
-    mean: (torque.mean.blower * efficiency) / (ratio * count),
-    atCrank: blower.gears.length > 0 ? torque.blower.map((each, i) => (each + swing[i]!) / count) : null,
-    meanAtCrank: torque.mean.blower / count,
+    inShaft: torque.firstStage.asked.map((each, i) => (each * efficiency + swing[i]!) / (ratio * count)),
+    mean: (torque.firstStage.mean * efficiency) / (ratio * count),
+    atCrank:
+      blower.gears.length > 0 ? torque.firstStage.asked.map((each, i) => (each + swing[i]!) / count) : null,
+    meanAtCrank: torque.firstStage.mean / count,
     pitchDiameter: blower.gearPitchDiameter,
     shaftDiameter: blower.shaftDiameter,
     sudden: sudden && { inShaft: sudden / ratio, atCrank: sudden },

@@ -1,5 +1,6 @@
 import { dragTorque } from '../../blower/drag.ts';
 import type { Model } from '../../cycle/model.ts';
+import type { Blower, Engine } from '../../engine.ts';
 import { highestPoint } from '../../numerics/highest-point.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import { TURN } from '../../units.ts';
@@ -16,6 +17,8 @@ export interface TorqueOverTurn {
   readonly gas: Float64Array;
   readonly inertia: Float64Array;
   readonly blower: Float64Array;
+  /** Of it, what the first stage asks, and its mean. */
+  readonly firstStage: { readonly asked: Float64Array; readonly mean: number };
   /** gas + inertia - blower - friction, friction taken as even over the turn. */
   readonly total: Float64Array;
   /** Means; inertia's is nothing. */
@@ -62,16 +65,13 @@ export function torqueOverTurn(
 ): TorqueOverTurn {
   const { traces, speed, turnsPerPeriod: turns } = point;
   const { angle } = traces;
-  const { blower } = engine;
   const square = speed * speed;
-  const drag = dragTorque(blower, speed * drive.ratio) * drive.ratio;
-  const loss = point.blower.fluidPower < 0 ? 1 : 1 / blower.mechanicalEfficiency;
   const friction = (point.engine.fmep * point.engine.sweptVolume) / TURN;
 
-  const fluid = traces.blowerTorque.map(
-    (torque) => (torque * drive.efficiency - drag) * blower.mechanicalEfficiency,
-  );
-  const asked = fluid.map((torque) => (torque * loss + drag) / drive.efficiency);
+  const stages = drivenStages(engine, drive, point);
+  const asked = stages
+    .map(({ asked: each }) => each)
+    .reduce((sum, each) => sum.map((torque, i) => torque + each[i]!));
   const motion = Array.from(angle, (theta) => rows.map((row) => motionOf(row, rodsAt(row, theta))));
   const summed = (of: 'inertia' | 'slope') =>
     Float64Array.from(motion, (all) => -square * all.reduce((sum, each) => sum + each[of], 0));
@@ -79,9 +79,10 @@ export function torqueOverTurn(
   const total = traces.gasTorque.map((gas, i) => gas + inertia[i]! - asked[i]! - friction);
 
   const gasWork = onEqualParts(angle, traces.gasWork, traces.gasTorque, turns);
-  const blowerWork = onEqualParts(angle, traces.blowerWork, fluid, turns).map(
-    (work, part) => (work * loss + drag * angleOfPart(part)) / drive.efficiency,
+  const stageWork = stages.map((each) =>
+    onEqualParts(angle, each.work, each.fluid, turns).map((work, part) => each.of(work, angleOfPart(part))),
   );
+  const blowerWork = stageWork.reduce((sum, each) => sum.map((work, part) => work + each[part]!));
   const inertiaWork = onEqualParts(angle, summed('inertia'), inertia, turns);
   const work = gasWork.map(
     (gas, part) =>
@@ -99,6 +100,7 @@ export function torqueOverTurn(
     gas: traces.gasTorque,
     inertia,
     blower: asked,
+    firstStage: { asked: stages[0]!.asked, mean: meanTorque(stageWork[0]!) },
     total,
     mean,
     peak: peak.y,
@@ -111,6 +113,47 @@ export function torqueOverTurn(
     ...reversing(torqueOfParts(work), turns),
     work: { gas: gasWork, inertia: inertiaWork, blower: blowerWork, total: work },
   };
+}
+
+/** What the rotors of one stage take: torque and work of the gas alone, and torque asked of the crank for them. */
+interface DrivenStage {
+  readonly fluid: Float64Array;
+  readonly work: Float64Array;
+  readonly asked: Float64Array;
+  /** Work at the crank, of that on the gas over an angle. */
+  readonly of: (fluid: number, angle: number) => number;
+}
+
+/** The stages' torque, bearings' losses by the sign of the mean instead of that of every instant. */
+function drivenStages(
+  { blower, secondStage }: Pick<Engine, 'blower' | 'secondStage'>,
+  drive: Model['drive'],
+  { traces, speed, blower: all, stages }: SolvedPoint,
+): readonly DrivenStage[] {
+  const driven = (
+    rotors: Blower,
+    { ratio, efficiency }: { readonly ratio: number; readonly efficiency: number },
+    fluidPower: number,
+    torque: Float64Array,
+    work: Float64Array,
+  ): DrivenStage => {
+    const drag = dragTorque(rotors, speed * ratio) * ratio;
+    const loss = fluidPower < 0 ? 1 : 1 / rotors.mechanicalEfficiency;
+    const fluid = torque.map((each) => (each * efficiency - drag) * rotors.mechanicalEfficiency);
+    const of = (each: number, angle: number) => (each * loss + drag * angle) / efficiency;
+    return { fluid, work, asked: fluid.map((each) => of(each, 1)), of };
+  };
+  const { second } = traces;
+  if (!second || !secondStage || !drive.second || !stages)
+    return [driven(blower, drive, all.fluidPower, traces.blowerTorque, traces.blowerWork)];
+  const first = {
+    torque: traces.blowerTorque.map((each, i) => each - second.torque[i]!),
+    work: traces.blowerWork.map((each, i) => each - second.work[i]!),
+  };
+  return [
+    driven(blower, drive, stages.first.fluidPower, first.torque, first.work),
+    driven(secondStage.blower, drive.second, stages.second.fluidPower, second.torque, second.work),
+  ];
 }
 
 function reversing(torque: Float64Array, turns: number): { reversals: number; negativeShare: number } {

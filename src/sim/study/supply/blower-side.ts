@@ -4,6 +4,7 @@ import { atRest } from '../../cycle/start.ts';
 import { CycleSystem } from '../../cycle/system.ts';
 import { AIR_INDEX, drawnFractions } from '../../gas/mixture.ts';
 import { findRoot } from '../../numerics/find-root.ts';
+import { settleStages } from './settle-stages.ts';
 
 /** What throttle, inlet box and blower send on with the plenum held at a pressure, everything steady. */
 export interface Supply {
@@ -21,8 +22,9 @@ export interface Supply {
   readonly bypass: number;
   readonly boxPressure: number;
   readonly boxTemperature: number;
-  /** Work on the gas [W]. */
+  /** Work on the gas of all stages, and heat that an intercooler takes [W]. */
   readonly fluidPower: number;
+  readonly cooled: number;
 }
 
 /** Change of both temperatures below which they count as settled [K]. */
@@ -36,7 +38,7 @@ const MOST_ROUNDS = 400;
  *   box     m_throttle + m_slip + m_bypass = m_displaced,   energy likewise with the heat of its wall
  *   plenum  m_displaced = m_slip + m_bypass + m_relief + m_out,   energy likewise with the blower's work and the heat of its wall
  *
- * Box pressure by bracketing at given temperatures, temperatures by relaxation. Flows [kg/s].
+ * Box pressure by bracketing at given temperatures, temperatures by relaxation; two stages: `settleStages`. Flows [kg/s].
  *
  * Valid: fresh charge everywhere; no pulsation, no gas blown back by the cylinders.
  * Numerics: near the pressure at which all goes back through the clearances, relaxation is slow; there it may give up.
@@ -61,7 +63,8 @@ export class BlowerSide {
 
   /** Steady supply with the plenum held at a pressure [Pa]; null where there is none within the gas model's temperatures. */
   at(pressure: number): Supply | null {
-    const { ambient } = this.model.engine;
+    const { ambient, secondStage } = this.model.engine;
+    if (secondStage) return this.staged(pressure);
     let boxT = this.model.mixture.evaporation.temperature;
     let plenumT = boxT + 10;
     for (let round = 0; round < MOST_ROUNDS; round++) {
@@ -81,6 +84,15 @@ export class BlowerSide {
       if (Math.abs(box) + Math.abs(plenum) < SETTLED) return this.supply(pressure, boxP, boxT, plenumT);
     }
     return null;
+  }
+
+  private staged(pressure: number): Supply | null {
+    const { system, state, rates, fresh } = this;
+    const inlet = this.model.mixture.evaporation.temperature;
+    if (!settleStages(system, state, rates, fresh, pressure, inlet)) return null;
+    const { gas } = system;
+    const { box, plenum } = this.model.network.at;
+    return this.supply(pressure, gas.pressure[box]!, gas.temperature[box]!, gas.temperature[plenum]!);
   }
 
   private put(boxP: number, boxT: number, plenumP: number, plenumT: number): boolean {
@@ -149,6 +161,7 @@ export class BlowerSide {
 
   private supply(pressure: number, boxPressure: number, boxTemperature: number, temperature: number): Supply {
     const { blower, slip, relief, bypass } = this.flows();
+    const { secondBlower, cooler } = this.system;
     const massFlow = blower - slip - relief - bypass;
     return {
       pressure,
@@ -161,7 +174,8 @@ export class BlowerSide {
       bypass,
       boxPressure,
       boxTemperature,
-      fluidPower: this.system.blower.fluidTorque * this.system.omega,
+      fluidPower: (this.system.blower.fluidTorque + (secondBlower?.fluidTorque ?? 0)) * this.system.omega,
+      cooled: cooler?.heatOut ?? 0,
     };
   }
 }

@@ -31,13 +31,14 @@ export function withHeldPlenum(model: Model): Model {
         dragWithSpeed: 0,
         dragWithSquare: 0,
       },
+      secondStage: null,
       plenum: { ...engine.plenum, relief: null, bypass: null, wall: { ...engine.plenum.wall, area: 0 } },
       // The pistons do no net work on a plenum of constant pressure.
       crankcase: engine.crankcase?.isPlenum ? null : engine.crankcase,
       intake: { ...engine.intake, boxWall: { ...engine.intake.boxWall, area: 0 } },
     },
     network: { ...network, through: { ...network.through, relief: -1, bypass: -1, carriedBack: -1 } },
-    drive: { ...model.drive, truePeriod: 1, turns: 1, phaseAveraged: true },
+    drive: { ...model.drive, truePeriod: 1, turns: 1, phaseAveraged: true, second: null },
   };
 }
 

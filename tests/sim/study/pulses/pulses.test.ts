@@ -374,7 +374,7 @@ describe('shafts', () => {
     const [A, n] = [20, 7];
     const swinging = {
       total: torque.angle.map((theta) => torque.mean.total + A * Math.cos(n * theta)),
-      blower: torque.angle.map(() => torque.mean.blower),
+      firstStage: { asked: torque.angle.map(() => torque.mean.blower), mean: torque.mean.blower },
       mean: torque.mean,
     };
     const alone = blowerShaft(swinging, fluctuation, lovage.blower, model.drive, 2, null);
