@@ -1,4 +1,3 @@
-import { blend } from './cross-checks/blend.ts';
 import { impeller, rotors } from './cross-checks/blower.ts';
 import type { CrossFault } from './cross-checks/cross-fault.ts';
 import { dischargeTables } from './cross-checks/discharge-tables.ts';
@@ -15,7 +14,6 @@ import type { Design } from './schema/design.ts';
 export function crossCheck(design: Design): readonly CrossFault[] {
   return [
     ...airPressure(design),
-    ...blend(design),
     ...mixture(design),
     ...windowTops(design),
     ...rows(design),

@@ -14,8 +14,18 @@ export function remarks(design: Design): readonly Fault[] {
       return message === null ? [] : [{ path: writePath(steps), message }];
     }),
   );
-  return [...ofFields, ...gearRemarks(design)];
+  return [...ofFields, ...gearRemarks(design), ...blendRemarks(design)];
 }
+
+const blendRemarks = ({ fuel }: Design): readonly Fault[] =>
+  fuel.blend?.kind === fuel.kind
+    ? [
+        {
+          path: 'fuel.blend.kind',
+          message: `The second fuel is ${fuel.kind}, as the first is: the blend changes nothing`,
+        },
+      ]
+    : [];
 
 const gearRemarks = ({ blower }: Design): readonly Fault[] =>
   [

@@ -80,10 +80,8 @@ describe('HOLDERS', () => {
       'plenum.relief',
       'plenum.bypass',
       'fuel.blend',
-      'fuel.lambdaTable',
       'fuel.restrictor',
       'fuel.venturi',
-      'fuel.jet',
       'fuel.arrester',
     ]);
     expect(HOLDERS.filter(({ keyedBy }) => keyedBy !== null).map(({ path }) => path)).toEqual([
@@ -100,5 +98,13 @@ describe('remarks', () => {
     odd.fuel.lambda = 1.6;
     odd.windows.transfer[1]!.corner_mm = 9;
     expect(remarks(odd).map(({ path }) => path)).toEqual(['windows.transfer[1].corner_mm', 'fuel.lambda']);
+  });
+
+  it('says that a fuel blended with itself changes nothing', () => {
+    const odd = structuredClone(preset('lovage-7'));
+    odd.fuel.blend = { kind: 'petrol', share: 0.2 };
+    expect(remarks(odd).map(({ message }) => message)).toEqual([
+      'The second fuel is petrol, as the first is: the blend changes nothing',
+    ]);
   });
 });

@@ -190,28 +190,21 @@ const COMBINATIONS: [what: string, data: object, path: string][] = [
     'windows.transferTable.forward',
   ],
   [
-    'a fuel blended with itself',
-    { fuel: { kind: 'methanol', blend: { kind: 'methanol' } } },
-    'fuel.blend.kind',
-  ],
-  [
     'a table of λ whose speeds fall',
-    { fuel: { lambdaTable: { speeds_rpm: [6000, 3000, 9000] } } },
+    { fuel: { mixture: 'over speed', lambdaTable: { speeds_rpm: [6000, 3000, 9000] } } },
     'fuel.lambdaTable.speeds_rpm',
   ],
   [
     'a table of λ with one speed',
-    { fuel: { lambdaTable: { speeds_rpm: [6000], lambdas: [0.9] } } },
+    { fuel: { mixture: 'over speed', lambdaTable: { speeds_rpm: [6000], lambdas: [0.9] } } },
     'fuel.lambdaTable.speeds_rpm',
   ],
   [
     'a table of λ with one missing',
-    { fuel: { lambdaTable: { speeds_rpm: [3000, 6000], lambdas: [0.9] } } },
+    { fuel: { mixture: 'over speed', lambdaTable: { speeds_rpm: [3000, 6000], lambdas: [0.9] } } },
     'fuel.lambdaTable.lambdas',
   ],
-  ['a main jet without a venturi', { fuel: { jet: {} } }, 'fuel.jet'],
-  ['a main jet beside a table of λ', { fuel: { jet: {}, venturi: {}, lambdaTable: {} } }, 'fuel.jet'],
-  ['a main jet where injectors feed', { fuel: { jet: {}, venturi: {}, feed: 'passages' } }, 'fuel.jet'],
+  ['a main jet where injectors feed', { fuel: { mixture: 'main jet', feed: 'passages' } }, 'fuel.mixture'],
   ['a gear train out of all proportion', { blower: { gears: [{ driver: 200, driven: 8 }] } }, 'blower.gears'],
   [
     'a gap wider than the rotor bears',

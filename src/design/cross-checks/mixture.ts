@@ -3,12 +3,10 @@ import type { Design } from '../schema/design.ts';
 import type { CrossFault } from './cross-fault.ts';
 import { fault } from './cross-fault.ts';
 
-/** λ is stated in one way; a table rises and is whole; a jet has its venturi and its carburettor. */
-export function* mixture({
-  fuel: { lambdaTable: table, jet, venturi, feed },
-}: Design): Generator<CrossFault> {
-  if (table) {
-    const { speeds_rpm: speeds, lambdas } = table;
+/** A table of λ rises and is whole; a jet has its carburettor. */
+export function* mixture({ fuel: { mixture: by, lambdaTable, feed } }: Design): Generator<CrossFault> {
+  if (by === 'over speed') {
+    const { speeds_rpm: speeds, lambdas } = lambdaTable;
     const [atSpeeds, atLambdas] = ['fuel.lambdaTable.speeds_rpm', 'fuel.lambdaTable.lambdas'] as const;
     if (speeds.length < 2)
       yield fault(atSpeeds, `has ${speeds.length} numbers; allowed: two or more`, atLambdas);
@@ -24,23 +22,10 @@ export function* mixture({
         atSpeeds,
       );
   }
-  if (!jet) return;
-  if (table)
+  if (by === 'main jet' && feed !== 'carburettor')
     yield fault(
-      'fuel.jet',
-      'λ is stated twice, by a main jet and by a table over speed; allowed: one of the two',
-      'fuel.lambdaTable',
-    );
-  if (!venturi)
-    yield fault(
-      'fuel.jet',
-      'a main jet needs a venturi, whose depression draws the fuel, and there is none; allowed: with a venturi',
-      'fuel.venturi',
-    );
-  if (feed !== 'carburettor')
-    yield fault(
-      'fuel.jet',
-      `a main jet feeds a carburettor, and fuel joins the air in the ${feed}; allowed: in the carburettor`,
+      'fuel.mixture',
+      `a main jet feeds a carburettor, and fuel joins the air in the ${feed}; allowed: constant, over speed, or fuel that joins in the carburettor`,
       'fuel.feed',
     );
 }

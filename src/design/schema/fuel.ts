@@ -6,7 +6,7 @@ import { carburettor } from './carburettor.ts';
 import { injection } from './injection.ts';
 import { arrester, restrictor, venturi } from './intake-losses.ts';
 import { knock } from './knock.ts';
-import { jet, LAMBDAS, lambdaTable } from './mixture.ts';
+import { LAMBDAS, mixtureFields } from './mixture.ts';
 import { CHOICE } from './shared.ts';
 
 export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.', {
@@ -14,11 +14,10 @@ export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.',
   blend: v.optional(v.nullable(blend), null),
   lambda: number(0.88, {
     label: 'Mixture: λ',
-    help: 'Air/fuel ratio over the stoichiometric one; below 1 is rich.',
+    help: 'Air/fuel ratio over the stoichiometric one; below 1 is rich. Where a table or a jet sets it, starting alone is worked out with this one.',
     ...LAMBDAS,
     source: 'typical, 0.82 to 0.92 for air-cooled two-strokes at full load',
   }),
-  lambdaTable: v.optional(v.nullable(lambdaTable), null),
   oilShare: number(0.02, {
     label: 'Oil in the fuel',
     help: 'By volume; 2 % is 1 : 49.',
@@ -32,6 +31,7 @@ export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.',
     help: 'In the carburettor; by an injector at the mouth of every passage; or by one in every cylinder after its windows have shut, where λ is that of the air shut in.',
     source: CHOICE,
   }),
+  ...mixtureFields,
   evaporatedShare: number(0.5, {
     detail: true,
     label: 'Fuel that evaporates before the blower',
@@ -75,7 +75,6 @@ export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.',
   carburettor: filled(carburettor),
   restrictor: v.optional(v.nullable(restrictor), null),
   venturi: v.optional(v.nullable(venturi), null),
-  jet: v.optional(v.nullable(jet), null),
   arrester: v.optional(v.nullable(arrester), null),
   burning: filled(burning),
   knock: filled(knock),

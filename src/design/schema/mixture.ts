@@ -1,12 +1,19 @@
-import { group, number, numbers } from './builders.ts';
+import { choice, filled, group, number, numbers } from './builders.ts';
 import { CHOICE } from './shared.ts';
 
 /** Air/fuel ratios that a design may state, over the stoichiometric one. */
 export const LAMBDAS = { min: 0.5, max: 2, plausible: [0.75, 1.1] } as const;
 
-export const lambdaTable = group(
+/** What sets λ. */
+const mixture = choice(['constant', 'over speed', 'main jet'], 'constant', {
+  label: 'Mixture is set by',
+  help: 'One λ at every speed; a table of λ over speed; or the main jet of a carburettor, which gives what the air draws from it.',
+  source: CHOICE,
+});
+
+const lambdaTable = group(
   'Mixture over speed',
-  'λ at stated speeds, in place of the one above: straight lines between, the ends held beyond.',
+  'λ at stated speeds: straight lines between, the ends held beyond.',
   {
     speeds_rpm: numbers(
       [1500, 4500, 7500],
@@ -26,11 +33,12 @@ export const lambdaTable = group(
       64,
     ),
   },
+  { only: { key: 'mixture', is: ['over speed'] } },
 );
 
-export const jet = group(
+const jet = group(
   'Main jet',
-  'Sets λ by the air that the venturi draws, in place of the one above. A plain jet: no air bleed, no needle, no slow-running jet.',
+  'Sets λ by the air that draws from it in the venturi, or in the bore at the throttle where there is none. A plain jet: no air bleed, no needle, no slow-running jet.',
   {
     bore_mm: number(1.1, {
       label: 'Bore of the main jet',
@@ -59,4 +67,8 @@ export const jet = group(
       source: 'typical',
     }),
   },
+  { only: { key: 'mixture', is: ['main jet'] } },
 );
+
+/** Fields and groups of a fuel that set its mixture. */
+export const mixtureFields = { mixture, lambdaTable: filled(lambdaTable), jet: filled(jet) };

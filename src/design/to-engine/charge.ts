@@ -7,12 +7,11 @@ export function charge({ fuel }: Si): Charge {
     fuel: fuel.kind,
     blend: fuel.blend && { fuel: fuel.blend.kind, share: fuel.blend.share },
     lambda: fuel.lambda,
-    lambdaOverSpeed: fuel.lambdaTable && { ...fuel.lambdaTable },
-    jet: fuel.jet && {
-      bore: fuel.jet.bore,
-      dischargeCoefficient: fuel.jet.discharge,
-      lift: fuel.jet.lift,
-    },
+    lambdaOverSpeed: fuel.mixture === 'over speed' ? { ...fuel.lambdaTable } : null,
+    jet:
+      fuel.mixture === 'main jet'
+        ? { bore: fuel.jet.bore, dischargeCoefficient: fuel.jet.discharge, lift: fuel.jet.lift }
+        : null,
     oilShare: fuel.oilShare,
     feed: fuel.feed,
     evaporatedShare: fuel.evaporatedShare,

@@ -12,7 +12,7 @@ export const JET_LAMBDAS = [0.5, 2] as const;
  *
  *   lambda = mdot_a / (mdot_f s),   mdot_f(depression): fuelThroughJet,   depression(mdot_a): venturiDepression
  *
- * @param model   - whose design has a venturi and a jet
+ * @param model   - whose design has a jet; its throat is the venturi, or the bore at the throttle where there is none
  * @param airFlow - mean, through the throttle [kg/s]
  *
  * Valid: as these. The bowl is at the pressure before the venturi, behind the restrictor where there is one. The mean flow stands
@@ -20,12 +20,13 @@ export const JET_LAMBDAS = [0.5, 2] as const;
  */
 export function lambdaOfJet({ engine, mixture }: Model, airFlow: number): number {
   const { jet } = engine.charge;
-  const { venturi, restrictor } = engine.intake;
-  if (!jet || !venturi) throw new RangeError('a jet needs a venturi');
+  const { venturi, throttle, restrictor } = engine.intake;
+  if (!jet) throw new RangeError('the design has no jet');
+  const throat = venturi ?? throttle;
   const { temperature } = engine.ambient;
   const drawn = {
-    bore: venturi.bore,
-    airDischarge: venturi.dischargeCoefficient,
+    bore: throat.bore,
+    airDischarge: throat.dischargeCoefficient,
     jet: jet.bore,
     jetDischarge: jet.dischargeCoefficient,
     lift: jet.lift,

@@ -10,7 +10,7 @@ export interface Charge {
     readonly speeds: readonly number[];
     readonly lambdas: readonly number[];
   } | null;
-  /** Of a carburettor with a venturi: main jet that sets λ by the air drawn; null where λ is given. */
+  /** Of a carburettor: main jet that sets λ by the air drawn; null where λ is given. */
   readonly jet: Jet | null;
   /** Oil in the fuel, share by volume [-]. */
   readonly oilShare: number;

@@ -88,7 +88,7 @@ describe('reset', () => {
       const outcome = reset(lovage, field.path);
       // A default that does not fit the rest of this design is refused, not half taken.
       if (!outcome.ok) continue;
-      expect(designValue(outcome.value.design, field.path) ?? null, field.path).toBe(field.default);
+      expect(designValue(outcome.value.design, field.path) ?? null, field.path).toEqual(field.default);
     }
   });
 

@@ -43,6 +43,7 @@ const NEEDS: Readonly<Record<string, readonly (readonly [string, unknown])[]>> =
     ['windows.scavenging.inside', [0, 0.4, 0.7, 1]],
     ['windows.scavenging.leaving', [0, 0.1, 0.6, 1]],
   ],
+  'fuel.mixture=main jet': [['fuel.feed', 'carburettor']],
 };
 
 /** Choices and switches of the schema, each with all that it may be: new ones join by themselves. */
