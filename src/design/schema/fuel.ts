@@ -12,6 +12,12 @@ import { CHOICE } from './shared.ts';
 export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.', {
   kind: choice(fuelNames, 'petrol', { label: 'Fuel', source: CHOICE }),
   blend: v.optional(v.nullable(blend), null),
+  feed: choice(['carburettor', 'passages', 'cylinders'], 'carburettor', {
+    label: 'Fuel joins the air',
+    help: 'In the carburettor; by an injector at the mouth of every passage; or by one in every cylinder after its windows have shut, where λ is that of the air shut in.',
+    source: CHOICE,
+  }),
+  ...mixtureFields,
   lambda: number(0.88, {
     label: 'Mixture: λ',
     help: 'Air/fuel ratio over the stoichiometric one; below 1 is rich. Where a table or a jet sets it, starting alone is worked out with this one.',
@@ -26,12 +32,6 @@ export const fuel = group('Fuel and spark', 'Carburettor, mixture and burning.',
     plausible: [0.01, 0.06],
     source: 'typical',
   }),
-  feed: choice(['carburettor', 'passages', 'cylinders'], 'carburettor', {
-    label: 'Fuel joins the air',
-    help: 'In the carburettor; by an injector at the mouth of every passage; or by one in every cylinder after its windows have shut, where λ is that of the air shut in.',
-    source: CHOICE,
-  }),
-  ...mixtureFields,
   evaporatedShare: number(0.5, {
     detail: true,
     label: 'Fuel that evaporates before the blower',
