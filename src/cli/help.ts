@@ -31,6 +31,8 @@ export const HELP = `Umbel: will the blower feed it? A cycle model for blown rad
       its tolerance, where and at which crank angle; outer size against the space there is
   umbel rotors FILE [--speed 9000] [--svg OUT] [--dxf OUT] [--set path=value …] [--json]
       rotors before metal: mesh, displacement, leaks, ripple, inertia, growth by heat; drawn in true size
+  umbel blowers FILE --speed 6000 [--throttle 80%] [--set path=value …] [--json]
+      Roots, internal compression and centrifugal on this engine, delivering alike there: cranked, there and at top speed
   umbel leak FILE --speed 1000 --holds 0.1bar [--gas 20C] [--set path=value …] [--json]
       the clearance of one blower, from what it holds against a closed outlet at a speed of its rotors
   umbel start FILE [--speed 300] [--throttle 80%] [--warm] [--set path=value …] [--json]

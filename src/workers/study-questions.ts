@@ -14,6 +14,8 @@ import type { Charge } from '../sim/engine.ts';
 import { failure, success } from '../sim/outcome.ts';
 import type { AirLimitFound } from '../sim/study/air/find-limit.ts';
 import { findLimit } from '../sim/study/air/find-limit.ts';
+import type { BlowerKinds } from '../sim/study/air/blower-kinds.ts';
+import { blowerKinds } from '../sim/study/air/blower-kinds.ts';
 import type { FeedFigures } from '../sim/study/air/fuel-feed.ts';
 import { withFeed } from '../sim/study/air/fuel-feed.ts';
 import type { GainLine } from '../sim/study/air/gains-over-speed.ts';
@@ -69,6 +71,8 @@ interface Questions {
     readonly asked: { readonly point: OperatingPoint; readonly feed: Charge['feed'] };
     readonly answer: FeedFigures;
   };
+  /** The same engine with every kind of blower. */
+  kinds: { readonly asked: { readonly point: OperatingPoint }; readonly answer: BlowerKinds };
   /** The throttle shut within an instant from a running point. */
   snap: { readonly asked: { readonly point: OperatingPoint }; readonly answer: Snap };
   /** Cranked from rest until it catches. */
@@ -127,6 +131,8 @@ export function* answerStudy(model: Model, question: StudyQuestion): Study<Outco
     }
     case 'feed':
       return yield* withFeed(model, question.point, question.feed);
+    case 'kinds':
+      return yield* blowerKinds(model, question.point);
     case 'airNeeded':
       return yield* airNeeded(model, question.point, question.part, question.limit);
     case 'coating':

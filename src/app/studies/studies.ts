@@ -16,6 +16,7 @@ export class Studies {
   readonly airNeeded;
   readonly coating;
   readonly feed;
+  readonly kinds;
   readonly start;
   readonly turns;
   readonly spark;
@@ -35,6 +36,7 @@ export class Studies {
     this.snap = new StudyRun(client, 'snap');
     this.airNeeded = new StudyRun(client, 'airNeeded');
     this.coating = new StudyRun(client, 'coating');
+    this.kinds = new StudyRun(client, 'kinds');
     this.feed = new StudyRun(client, 'feed');
     this.start = new StudyRun(client, 'start');
     this.turns = new StudyRun(client, 'turns');
@@ -66,7 +68,15 @@ export class Studies {
     ];
     for (const run of studies) run.stop();
     for (const { run } of fixes) run.stop();
-    for (const run of [this.turns, this.spark, this.evenness, this.evenOut, this.reach, this.alternatives])
+    for (const run of [
+      this.kinds,
+      this.turns,
+      this.spark,
+      this.evenness,
+      this.evenOut,
+      this.reach,
+      this.alternatives,
+    ])
       run.stop();
   }
 }

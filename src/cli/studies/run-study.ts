@@ -4,6 +4,7 @@ import type { Streams } from '../streams.ts';
 import { runEven } from './even/run-even.ts';
 import { runAir } from './run-air.ts';
 import { runBackfire } from './run-backfire.ts';
+import { runBlowers } from './run-blowers.ts';
 import { runFit } from './run-fit.ts';
 import { runLeak } from './run-leak.ts';
 import { runMatch } from './run-match.ts';
@@ -26,6 +27,7 @@ const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Stream
   start: runStart,
   turns: runTurns,
   walls: runWalls,
+  blowers: runBlowers,
   spark: runSpark,
 };
 
