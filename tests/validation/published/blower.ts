@@ -7,12 +7,11 @@ import { foot, inch } from '../../../src/sim/units.ts';
 import { setValue } from '../../../src/design/set-value.ts';
 import { toEngine } from '../../../src/design/to-engine.ts';
 import { preset, sound } from '../../design/designs.ts';
-import { at, changed, modelOf, presetEngine } from '../../helpers/engines.ts';
+import { at, modelOf, presetEngine } from '../../helpers/engines.ts';
 import { sectionAt } from '../../sim/blower/rotors/sections.ts';
+import { bareEngine, DIGITS, kinds, SQUARE } from './blower-kinds.ts';
 import type { Comparison, Subject } from './comparison.ts';
 
-const SQUARE =
-  'square indicator diagram, γ 1.4, by hand; Heywood, Internal Combustion Engine Fundamentals, 1988, sec. 6.8';
 const WARE = 'Ware, NACA Report 230, 1926, summary';
 
 /** Pressure ratio; isentropic over actual work, γ/(γ−1) (x^((γ−1)/γ) − 1)/(x − 1); outlet over inlet temperature 1 + (γ−1)/γ (x − 1). */
@@ -28,8 +27,6 @@ const IDEAL_ROOTS: readonly (readonly [ratio: number, efficiency: number, heatin
   [3, 0.645, 1.571],
   [4, 0.567, 1.857],
 ];
-
-const DIGITS = 'half of the last digit given';
 
 const ideal: readonly Comparison[] = [
   {
@@ -92,21 +89,8 @@ const ideal: readonly Comparison[] = [
   },
 ];
 
-/** A blower that neither leaks nor gives heat away, on next to no fuel, behind a throttle that is hardly there. */
-function bareBlower(): BlowerSide {
-  const lovage = presetEngine('lovage-7');
-  const adiabatic = { area: 0 };
-  const engine = changed(lovage, {
-    blower: { clearanceArea: 0, casingHeatShare: 0 },
-    intake: { throttle: { bore: 0.2 }, boxWall: adiabatic },
-    plenum: { wall: adiabatic, relief: null },
-    charge: { lambda: 1e6, oilShare: 0 },
-  });
-  return new BlowerSide(modelOf(engine), at(6000));
-}
-
 function stepped(): Comparison {
-  const side = bareBlower();
+  const side = new BlowerSide(modelOf(bareEngine()), at(6000));
   return {
     quantity: 'the same heating by the blower of the cycle itself, in steady flow of air, ratio 1.2 to 2',
     origin: 'closed form',
@@ -199,8 +183,10 @@ export const blower = (): Subject => ({
     'A published machine with rotors called cycloidal, 9.5 in in diameter and 11 in long, is listed at 0.51 cu ft a turn; pure cycloids of that size sweep 0.451, an eighth less. ' +
     'Tips longer than pure cycloids allow, or waists cut thinner, would do that: circular arcs of the same tips reach 0.913 D²L, which would be 0.52 cu ft. The summary does not say which. ' +
     'So a displacement that was measured can be typed in and stands above the one that follows from the shape.',
-  comparisons: [...ideal, stepped(), ...rotors()],
+  comparisons: [...ideal, stepped(), ...kinds(), ...rotors()],
   unproven: [
+    'Maps of centrifugal blowers: slip, work and choking hold for the theory; efficiency over flow, surge and losses at high Mach number are typical inputs on no measured wheel.',
+    'Intercoolers beyond their definition, and relief valves whose disc has mass or pops open.',
     'Slip. No measured slip of a small blower with stated gaps was found; the coefficient of the clearances decides it. The leak test of the program measures it on the blower at hand.',
     'Bearing, gear and windage drag, and heat given off by the casing: typical inputs, on no measured machine.',
     'Pulses of a real plenum, which are stronger than the geometric ripple.',
