@@ -56,11 +56,18 @@ export const otherFeed = (feed: Charge['feed']): Charge['feed'] =>
  * premixed fuel is lost as its air is and lambda stays. Drops are the usual ones of such a feed.
  */
 export function* withFeed(
-  { engine }: Model,
+  model: Model,
   point: OperatingPoint,
   feed: Charge['feed'],
 ): Study<Outcome<FeedFigures>> {
-  const charge = { ...engine.charge, feed, dropDiameter: USUAL_DROP[feed] };
+  const { engine } = model;
+  let { lambda } = engine.charge;
+  if (engine.charge.jet) {
+    const { result } = yield* doing('the mixture that its jet gives', solve(model, point));
+    if (!result.converged) return failure([{ path: '', message: result.reason }]);
+    ({ lambda } = result.engine);
+  }
+  const charge = { ...engine.charge, lambda, jet: null, feed, dropDiameter: USUAL_DROP[feed] };
   const built = buildModel({ ...engine, charge });
   if (!built.ok) return built;
   const { result } = yield* doing('fuel that joins elsewhere', solve(built.value, point));

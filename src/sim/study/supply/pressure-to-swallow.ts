@@ -1,3 +1,4 @@
+import { withLambda } from '../../cycle/mixture-at.ts';
 import type { Model } from '../../cycle/model.ts';
 import type { OperatingPoint } from '../../cycle/operating-point.ts';
 import type { SolvedStart } from '../../cycle/solve.ts';
@@ -25,7 +26,7 @@ export function* pressureToSwallow(
   cycle: SolvedPoint,
   deliveryRatio: number,
 ): Study<number | null> {
-  const held = withHeldPlenum(model);
+  const held = withHeldPlenum(withLambda(model, cycle.engine.lambda));
   const ambient = model.engine.ambient.pressure;
   const { meanTemperature: temperature, meanPressure } = cycle.plenum;
   let near: SolvedStart | null = null;
