@@ -1,4 +1,4 @@
-import { group, number, yesNo } from './builders.ts';
+import { choice, group, number, yesNo } from './builders.ts';
 import { CHOICE } from './shared.ts';
 
 const WIEBE =
@@ -9,6 +9,12 @@ export const burning = group(
   'How the trapped charge releases its heat.',
   {
     enabled: yesNo(true, { label: 'Burns', help: 'Off: the engine is motored.', source: CHOICE }),
+    products: choice(['frozen', 'equilibrium'], 'frozen', {
+      label: 'Burned gas',
+      help: 'Frozen: of fixed composition, so that temperature and pressure at the peak come out somewhat high. Equilibrium: it dissociates above 1500 K; a point takes a little longer.',
+      source:
+        'method of equilibrium constants after Olikara & Borman, SAE 750468, 1975; thermodynamic data of GRI-Mech 3.0',
+    }),
     wiebeA: number(6.908, {
       label: 'Wiebe efficiency factor a',
       help: 'Burned share at the end of the duration is 1 − exp(−a).',

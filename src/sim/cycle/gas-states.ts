@@ -1,4 +1,6 @@
 import type { ConstituentSet } from '../gas/constituent-set.ts';
+import type { Dissociation } from '../gas/dissociation.ts';
+import { FROZEN_BELOW } from '../gas/dissociation.ts';
 
 /** Accepted gas temperatures [K]; outside them a run ends with a reason. */
 export const MIN_TEMPERATURE = 200;
@@ -10,6 +12,8 @@ export const MAX_TEMPERATURE = 3500;
  *
  *   sum_i m_i u_i(T) = U      (Newton, started from the node's last temperature)
  *   p V = sum_i m_i R_i T
+ *
+ * Where burned gas dissociates, its u_i, R_i and specific heat above 1500 K hold what Dissociation adds at the density of all gas.
  *
  * Nodes from `dynamicCount` on are reservoirs: they hold what `setReservoir` gave them and own no state.
  *
@@ -45,6 +49,8 @@ export class GasStates {
     readonly set: ConstituentSet,
     readonly dynamicCount: number,
     readonly nodeCount: number,
+    /** What dissociation adds to the burned gas; null where it is frozen. */
+    private readonly dissociation: Dissociation | null = null,
   ) {
     this.stride = set.count + 1;
     const perNode = () => new Float64Array(nodeCount);
@@ -135,11 +141,13 @@ export class GasStates {
         massR += state[at + k] * R[k];
       }
       const energy = state[at + n];
+      const frozenR = massR;
       let T = temperature[node];
       let capacity = 0;
       let converged = false;
       for (let iteration = 0; iteration < 20 && !converged; iteration++) {
         set.evaluate(T, energyOf, heatOf, base);
+        if (T > FROZEN_BELOW && this.dissociation) massR = frozenR + this.dissociate(node, state, T, mass);
         let u = 0;
         capacity = 0;
         for (let k = 0; k < n; k++) {
@@ -175,5 +183,20 @@ export class GasStates {
       for (let k = 0; k < n; k++) fraction[base + k] = state[at + k] * inverse;
     }
     return true;
+  }
+
+  /**
+   * Adds what dissociation does to the burned gas of a node, at a temperature and the node's density, to its energy and specific heat.
+   *
+   * @returns what it adds to the sum of masses times gas constants [J/K]
+   */
+  private dissociate(node: number, state: Float64Array, T: number, mass: number): number {
+    const dissociation = this.dissociation!;
+    const { index } = dissociation;
+    dissociation.evaluate(T, Math.log(mass / this.volume[node]));
+    const at = node * this.set.count + index;
+    this.energyOf[at] += dissociation.energy;
+    this.heatOf[at] += dissociation.heat;
+    return state[node * this.stride + index] * dissociation.gasConstant;
   }
 }

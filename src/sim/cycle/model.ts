@@ -1,6 +1,8 @@
 import { gearRatio, leastCommonMultiple, periodTurns, trainEfficiency } from '../blower/gear-train.ts';
 import type { Engine } from '../engine.ts';
 import { ConstituentSet } from '../gas/constituent-set.ts';
+import type { Dissociation } from '../gas/dissociation.ts';
+import { dissociationOf } from '../gas/dissociation.ts';
 import type { DesignMixture } from '../gas/mixture.ts';
 import { designMixture, PRODUCTS_INDEX } from '../gas/mixture.ts';
 import { crankcaseFaults } from '../geometry/check-crankcase.ts';
@@ -21,6 +23,8 @@ export interface Model {
   readonly geometry: EngineGeometry;
   readonly mixture: DesignMixture;
   readonly set: ConstituentSet;
+  /** What dissociation adds to the products; null where the design keeps them frozen. */
+  readonly dissociation: Dissociation | null;
   /** Which constituents count as fresh charge, in the order of the set. */
   readonly fresh: readonly boolean[];
   readonly network: Network;
@@ -68,6 +72,10 @@ export function buildModel(engine: Engine): Outcome<Model> {
     geometry: geometry.value,
     mixture: mixture.value,
     set: new ConstituentSet(mixture.value.constituents),
+    dissociation:
+      engine.combustion.products === 'equilibrium'
+        ? dissociationOf(mixture.value.constituents[PRODUCTS_INDEX], PRODUCTS_INDEX)
+        : null,
     fresh: mixture.value.constituents.map((_, k) => k !== PRODUCTS_INDEX),
     network: buildNetwork(engine),
     outflow: new OutflowPurity(engine.scavenging),

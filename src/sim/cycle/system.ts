@@ -120,7 +120,7 @@ export class CycleSystem {
     this.omega = omega;
     const instant = { theta: 0, span: 0, before: 0, omega };
     this.instant = instant;
-    const gas = new GasStates(set, network.dynamicCount, network.nodes.length);
+    const gas = new GasStates(set, network.dynamicCount, network.nodes.length, model.dissociation);
     this.gas = gas;
     network.nodes.forEach((node, i) => (gas.volume[i] = node.volume));
     const { ambient } = engine;

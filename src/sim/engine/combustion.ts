@@ -1,5 +1,7 @@
 export interface Combustion {
   readonly enabled: boolean;
+  /** Burned gas of fixed composition, or dissociating above 1500 K. */
+  readonly products: 'frozen' | 'equilibrium';
   readonly wiebeA: number;
   readonly wiebeM: number;
   /** Ignition delay and burn duration at the reference state [rad]. */

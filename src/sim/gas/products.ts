@@ -43,7 +43,7 @@ export const sootLimit = (fuel: Elements): number => (fuel.C - fuel.O) / 2 / oxy
  * @param water  - vapour that comes with the air [mol per mole of fuel]
  * @param K      - frozen water-gas constant [-]
  *
- * Valid: frozen below about 1740 K; above, dissociation is missing and peak temperature is over-stated (by 3-5 % at 2500 K).
+ * Valid: frozen below about 1740 K; above, dissociation is what Dissociation adds, or is missing: peak temperature is then over-stated.
  * Numerics: the root is written so that K = 1 and D = 0 need no special case.
  * Source: Heywood 1988, sec. 3.5.3 and 4.9.1.
  */

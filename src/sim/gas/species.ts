@@ -21,7 +21,7 @@ const ARGON: SevenCoefficients = [2.5, 0, 0, 0, 0, -7.45375e2, 4.366];
  * Seven-coefficient data.
  *
  * Valid: low range from 200 K (N2 and Ar 300 K) to the break, high range to 3500 K (N2, Ar 5000 K).
- * Source: GRI-Mech 3.0 thermodynamic file (Smith et al., Gas Research Institute, 1999) for O2, N2, Ar, CO2, H2O, CO, H2 and
+ * Source: GRI-Mech 3.0 thermodynamic file (Smith et al., Gas Research Institute, 1999) for O2, N2, Ar, CO2, H2O, CO, H2, OH, H, O, NO and
  * methanol; ethanol from the Third Millennium database (Burcat & Ruscic, ANL-05/20, 2005; entry L8/88); isooctane from
  * the primary-reference-fuel mechanism of Curran, Gaffuri, Pitz & Westbrook, Combust. Flame 129:253, 2002 (break at 1396 K).
  */
@@ -43,6 +43,43 @@ export const SPECIES = {
     breakTemperature: 1000,
     low: [3.298677, 1.4082404e-3, -3.963222e-6, 5.641515e-9, -2.444854e-12, -1.0208999e3, 3.950372],
     high: [2.92664, 1.4879768e-3, -5.68476e-7, 1.0097038e-10, -6.753351e-15, -9.227977e2, 5.980528],
+  },
+  OH: {
+    name: 'OH',
+    atoms: elements({ O: 1, H: 1 }),
+    breakTemperature: 1000,
+    low: [
+      3.99201543, -2.40131752e-3, 4.61793841e-6, -3.88113333e-9, 1.3641147e-12, 3.61508056e3, -1.03925458e-1,
+    ],
+    high: [3.09288767, 5.48429716e-4, 1.26505228e-7, -8.79461556e-11, 1.17412376e-14, 3.858657e3, 4.4766961],
+  },
+  H: {
+    name: 'H',
+    atoms: elements({ H: 1 }),
+    breakTemperature: 1000,
+    low: [
+      2.5, 7.05332819e-13, -1.99591964e-15, 2.30081632e-18, -9.27732332e-22, 2.54736599e4, -4.46682853e-1,
+    ],
+    high: [
+      2.50000001, -2.30842973e-11, 1.61561948e-14, -4.73515235e-18, 4.98197357e-22, 2.54736599e4,
+      -4.46682914e-1,
+    ],
+  },
+  O: {
+    name: 'O',
+    atoms: elements({ O: 1 }),
+    breakTemperature: 1000,
+    low: [3.1682671, -3.27931884e-3, 6.64306396e-6, -6.12806624e-9, 2.11265971e-12, 2.91222592e4, 2.05193346],
+    high: [
+      2.56942078, -8.59741137e-5, 4.19484589e-8, -1.00177799e-11, 1.22833691e-15, 2.92175791e4, 4.78433864,
+    ],
+  },
+  NO: {
+    name: 'NO',
+    atoms: elements({ N: 1, O: 1 }),
+    breakTemperature: 1000,
+    low: [4.2184763, -4.638976e-3, 1.1041022e-5, -9.3361354e-9, 2.803577e-12, 9.844623e3, 2.2808464],
+    high: [3.2606056, 1.1911043e-3, -4.2917048e-7, 6.9457669e-11, -4.0336099e-15, 9.9209746e3, 6.3693027],
   },
   Ar: { name: 'Ar', atoms: elements({ Ar: 1 }), breakTemperature: 1000, low: ARGON, high: ARGON },
   CO2: {

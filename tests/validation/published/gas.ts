@@ -310,7 +310,7 @@ export const gas = (): Subject => ({
   unproven: [
     'Petrol is no substance: its vapour has isooctane’s specific heat and saturation law, and a heating value set to a typical grade.',
     'Blends are ideal liquids: the rise of vapour pressure that a little alcohol brings petrol is left out.',
-    'Dissociation is left out; above 2500 K temperatures are over-stated by 3 to 5 %.',
+    'How far burned gas keeps up with equilibrium as it cools: it is either frozen, or in equilibrium above 1500 to 1800 K.',
     'The share of fuel that evaporates before the plenum is an input. No measurement of it in a blown two-stroke was found.',
   ],
 });
