@@ -140,6 +140,8 @@ export function sweepReport(
   extra: PointResult | null,
 ): string {
   const all = extra ? [extra, ...points] : points;
+  const { jet, lambdaOverSpeed } = model.engine.charge;
+  const mixtureVaries = jet !== null || lambdaOverSpeed !== null;
   const rows = all.map((point) => {
     const speed = fixed(point.speed / rpm, 0) + (point === extra ? ' cranking' : '');
     if (!point.converged) return [speed, 'no answer'];
@@ -152,6 +154,7 @@ export function sweepReport(
       share(blower.slipFraction),
       fixed(blower.shaftPower / kW, 2),
       fixed(engine.airFlow / gram, 1),
+      ...(mixtureVaries ? [fixed(engine.lambda, 3)] : []),
       fixed(engine.torque, 1),
       fixed(engine.brakePower / kW, 2),
       String(point.cylinders.filter((cylinder) => cylinder.misfire).length),
@@ -165,6 +168,7 @@ export function sweepReport(
     'slip',
     'blower kW',
     'air g/s',
+    ...(mixtureVaries ? ['λ'] : []),
     'N m',
     'kW',
     'misfiring',
