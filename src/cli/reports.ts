@@ -62,8 +62,10 @@ function figures({
   return [
     `  air       ${fixed(engine.airFlow / gram, 2)} g/s; delivery ratio ${fixed(deliveryRatio, 3)}, kept (charging efficiency) ${fixed(chargingEfficiency, 3)}`,
     `            purity (scavenging efficiency) ${fixed(scavengingEfficiency, 3)}, trapping efficiency ${fixed(trappingEfficiency, 3)}`,
-    `  blower    displaces ${show(blower.displacementPerTurn, unitNamed('cc'))} a turn, engine ${show(engine.sweptVolume, unitNamed('cc'))}; slip ${share(blower.slipFraction)}`,
-    `            takes ${fixed(blower.shaftPower / kW, 2)} kW, rotors ${fixed(blower.rotorSpeed / rpm, 0)} rpm, tips ${fixed(blower.tipSpeed, 1)} m/s, outlet ${fixed(celsiusFromKelvin(blower.outletTemperature), 0)} °C${isentropicEfficiency === null ? '' : `, isentropic efficiency ${share(isentropicEfficiency)}`}`,
+    wheel
+      ? `  blower    carries ${show(blower.displacementPerTurn, unitNamed('cc'))} a turn at its best flow, engine ${show(engine.sweptVolume, unitNamed('cc'))}`
+      : `  blower    displaces ${show(blower.displacementPerTurn, unitNamed('cc'))} a turn, engine ${show(engine.sweptVolume, unitNamed('cc'))}; slip ${share(blower.slipFraction)}`,
+    `            takes ${fixed(blower.shaftPower / kW, 2)} kW, ${wheel ? 'wheel' : 'rotors'} ${fixed(blower.rotorSpeed / rpm, 0)} rpm, tips ${fixed(blower.tipSpeed, 1)} m/s, outlet ${fixed(celsiusFromKelvin(blower.outletTemperature), 0)} °C${isentropicEfficiency === null ? '' : `, isentropic efficiency ${share(isentropicEfficiency)}`}`,
     ...kind,
     ...(stages
       ? [
@@ -192,6 +194,7 @@ export function sweepReport(
 /** Dead centres, strokes and port timing of every cylinder. */
 export function geometryReport(design: string, model: Model): string {
   const { geometry, engine, drive } = model;
+  const wheel = engine.blower.impeller !== null;
   const displaced = engine.blower.count * engine.blower.displacement * drive.ratio;
   const angle = (value: number) => fixed(value / deg, 2);
   const rows = geometry.cylinders.map((cylinder) => [
@@ -219,8 +222,8 @@ export function geometryReport(design: string, model: Model): string {
     'closes',
   ];
   return [
-    `${design}: ${fixed(geometry.sweptVolume / cc, 1)} cc swept; the blower displaces ${fixed(displaced / cc, 1)} cc a turn of the crank, ` +
-      `${fixed(displaced / geometry.sweptVolume, 2)} times as much, before slip.`,
+    `${design}: ${fixed(geometry.sweptVolume / cc, 1)} cc swept; the blower ${wheel ? 'carries at its best flow' : 'displaces'} ${fixed(displaced / cc, 1)} cc a turn of the crank, ` +
+      `${fixed(displaced / geometry.sweptVolume, 2)} times as much${wheel ? '' : ', before slip'}.`,
     'Dead centres in crank angle; windows in crank angle after each cylinder’s own top dead centre.',
     '',
     table(head, rows),

@@ -99,6 +99,8 @@ function derived(field: Field, path: string, bench: Bench): number | readonly nu
       return engine.blower.rippleDepth;
     case 'blower.clearanceArea_mm2':
       return engine.blower.clearanceArea;
+    case 'blower.maxSpeed_rpm':
+      return engine.blower.maxSpeed;
     case 'blower.maxTipSpeed_m_per_s':
       return engine.blower.maxTipSpeed;
     case 'plenum.wall.area_cm2':

@@ -83,7 +83,7 @@ function startReport(design: string, model: Model, study: Starting): string {
     startingSentence(study, model.engine),
     '',
     study.wettedVolume > 0
-      ? `${design}: mixture fills ${fixed(study.wettedVolume / cc, 0)} cc on its way to the cylinders, as much as the blower displaces in ${fixed(study.turnsToDisplace, 1)} turns.`
+      ? `${design}: mixture fills ${fixed(study.wettedVolume / cc, 0)} cc on its way to the cylinders, as much as the blower ${model.engine.blower.impeller ? 'carries at its best flow' : 'displaces'} in ${fixed(study.turnsToDisplace, 1)} turns.`
       : `${design}: fuel joins the air in the cylinders.`,
     table(head, rows),
     '',

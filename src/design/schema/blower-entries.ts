@@ -297,11 +297,12 @@ export const blowerEntries = {
     source:
       'typical, 30 to 45 m/s for old straight two-lobe rotors, 60 to 100 m/s for small twisted ones, 350 to 450 m/s for cast aluminium impellers',
   }),
-  maxSpeed_rpm: number(20000, {
-    label: 'Rotor speed not to be passed',
+  maxSpeed_rpm: numberOrNone({
+    label: 'Speed of rotor or impeller not to be passed',
     min: 500,
     max: 300000,
     plausible: [8000, 120000],
+    otherwise: '20 000 rpm for rotors, 120 000 rpm for impellers',
     source: 'typical; the maker of the bearings decides',
   }),
 };

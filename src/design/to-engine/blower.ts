@@ -1,6 +1,7 @@
 import { clearancePaths, clearanceTotal } from '../../sim/blower/rotors/clearances.ts';
 import { cycloidTipRadius, roundEdgeLand } from '../../sim/blower/slip/thin-gap.ts';
 import type { Blower, SecondStage, SlipByPath } from '../../sim/engine.ts';
+import { rpm } from '../../sim/units.ts';
 import { circle } from './circle.ts';
 import { bestVolume, impeller } from './impeller.ts';
 import { centreDistance, displacementOf, rippleOf } from './rotor-section.ts';
@@ -9,6 +10,9 @@ import type { Si } from './si.ts';
 /** Tip speeds not to be passed where none is given [m/s]. Typical; ranges 30-45, 60-100 and 350-450. */
 const MAX_TIP_SPEED = { straight: 40, twisted: 80, impeller: 400 };
 
+/** Speeds not to be passed where none is given. Typical; the maker of the bearings decides. */
+const MAX_SPEED = { rotors: 20_000 * rpm, impeller: 120_000 * rpm };
+
 export const blower = ({ blower: si, cylinder }: Si): Blower => stage(si, cylinder.bore);
 
 /** What a second stage does not ask for is as in the first, but for what would be measured on it. */
@@ -16,7 +20,7 @@ export function secondStage({ blower: first, cylinder, surroundings }: Si): Seco
   const second = first.secondStage;
   if (!second) return null;
   const { cooler, interstage, ...own } = second;
-  const { displacement, ripple, clearanceArea, maxTipSpeed } = second;
+  const { displacement, ripple, clearanceArea, maxTipSpeed, maxSpeed } = second;
   const alone = {
     count: 1,
     phaseStep: 0,
@@ -25,7 +29,7 @@ export function secondStage({ blower: first, cylinder, surroundings }: Si): Seco
     dragWithSquare: 0,
   } as const;
   const unknown = { centreDistance: undefined, gearPitch: undefined, shaft: undefined };
-  const measured = { displacement, ripple, clearanceArea, maxTipSpeed, carriedBackShare: 0 };
+  const measured = { displacement, ripple, clearanceArea, maxTipSpeed, maxSpeed, carriedBackShare: 0 };
   const slip = { ...first.slip, law: 'clearance area' } as const;
   return {
     blower: stage({ ...first, ...alone, ...unknown, ...own, ...measured, slip }, cylinder.bore),
@@ -75,7 +79,7 @@ function stage(si: Si['blower'], bore: number): Blower {
     maxTipSpeed: si.maxTipSpeed ?? MAX_TIP_SPEED[wheel ? 'impeller' : si.helix > 0 ? 'twisted' : 'straight'],
     gearPitchDiameter: si.gearPitch ?? ((si.gears[0]?.driver ?? 0) * bore) / 32,
     shaftDiameter: si.shaft ?? 0.3 * bore,
-    maxSpeed: si.maxSpeed,
+    maxSpeed: si.maxSpeed ?? MAX_SPEED[wheel ? 'impeller' : 'rotors'],
     rotors: {
       profile: si.profile,
       length: rotorLength,

@@ -11,11 +11,16 @@ const LIMITS: Readonly<Record<AirLimitFound['limit']['by'], string>> = {
   exhaust: 'the exhaust windows and outlets',
 };
 
-/** What stands in the way where least is delivered: flow against what is wanted, what a gauge would show, the limit. */
+/**
+ * What stands in the way where least is delivered: flow against what is wanted, what a gauge would show, the limit.
+ *
+ * @param wheel - of a centrifugal blower, which displaces nothing
+ */
 export function findingText(
   { speed, figures, limit, swallows }: AirLimitFound,
   wanted: number,
   units: ShownUnits,
+  wheel = false,
 ): string {
   const ambient = figures.plenumPressure - figures.plenumGauge;
   const short = figures.deliveryRatio < wanted;
@@ -31,8 +36,8 @@ export function findingText(
   const what =
     limit.by === 'displacement'
       ? short
-        ? `What limits it is ${LIMITS.displacement}: with slip, throttle, windows or exhaust out of the way it would still deliver ${figure(most)} at most.`
-        : 'Only more displacement would bring more.'
+        ? `What limits it is ${wheel ? 'the blower’s wheel, its size or its speed' : LIMITS.displacement}: with ${wheel ? '' : 'slip, '}throttle, windows or exhaust out of the way it would still deliver ${figure(most)} at most.`
+        : `Only ${wheel ? 'a larger or faster wheel' : 'more displacement'} would bring more.`
       : `What limits it ${short ? 'there' : 'next'} is ${LIMITS[limit.by]}: out of the way, it would deliver ${figure(limit.lifted[limit.by])}.`;
   return (
     `At ${speedText(speed)}, where least is delivered, ${flow(figures.airFlow)} of air go through and ${flow(figures.wantedAirFlow)} are wanted: ` +

@@ -13,12 +13,15 @@ const LIMITS: Readonly<Record<AirLimit['by'], string>> = {
   exhaust: 'the exhaust windows and outlets',
 };
 
+const WHEEL = 'the blower’s wheel, its size or its speed: no obstacle lifted alone brings what is wanted';
+
 /**
  * The answer on the blower in words: the verdict over the points, and at the speed where least is delivered what comes, what is
  * wanted, what a gauge would show, and what limits it.
  *
  * @param least    - figures at the speed that the verdict names; null where no point has an answer
  * @param limit    - there, or null
+ * @param wheel    - whether the blower is centrifugal, which displaces nothing
  * @param swallows - plenum pressure there at which the cylinders take what is wanted [Pa], or null
  */
 export function airSentence(
@@ -27,6 +30,7 @@ export function airSentence(
   least: AirFigures | null,
   limit: AirLimit | null,
   swallows: number | null,
+  wheel = false,
 ): string {
   const verdict = judgeBlower(points, wanted);
   if (!least) return verdict.text;
@@ -50,8 +54,8 @@ export function airSentence(
     const short = verdict.enough === false;
     parts.push(
       limit.by === 'displacement' && !short
-        ? 'Only more displacement would bring more.'
-        : `What limits it ${short ? 'there' : 'next'}: ${LIMITS[limit.by]}.`,
+        ? `Only ${wheel ? 'a larger or faster wheel' : 'more displacement'} would bring more.`
+        : `What limits it ${short ? 'there' : 'next'}: ${wheel && limit.by === 'displacement' ? WHEEL : LIMITS[limit.by]}.`,
     );
   }
   return parts.join(' ');

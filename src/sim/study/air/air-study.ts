@@ -55,7 +55,14 @@ export function* airStudy(model: Model, speeds: readonly number[], throttle: num
   const point = { speed: worst.point.speed, throttle };
   const { limit, swallows } = yield* limitAt(model, point, worst.point, ends.get(point.speed)!);
   return {
-    sentence: airSentence(points, wanted, worst.figures, limit, swallows),
+    sentence: airSentence(
+      points,
+      wanted,
+      worst.figures,
+      limit,
+      swallows,
+      model.engine.blower.impeller !== null,
+    ),
     lines,
     least: { speed: point.speed, limit, swallows },
   };

@@ -156,6 +156,15 @@ describe('airSentence', () => {
     expect(text).toMatch(/What limits it there: slip/);
   });
 
+  it('claims no displacement of a centrifugal blower', () => {
+    const most = { ...limit, by: 'displacement' } as const;
+    const of = (deliveryRatio: number) =>
+      airSentence([cycle], { deliveryRatio, crankingSpeed: 500 * rpm }, figures, most, null, true);
+    expect(of(1.6)).toMatch(/What limits it there: the blower’s wheel, its size or its speed/);
+    expect(of(0.2)).toMatch(/Only a larger or faster wheel would bring more\.$/);
+    expect(`${of(1.6)} ${of(0.2)}`).not.toMatch(/displace/);
+  });
+
   it('says no more than the verdict where no point has an answer', () => {
     expect(airSentence([], { deliveryRatio: 1, crankingSpeed: 50 }, null, null, null)).toBe(
       'No speed was worked out.',
