@@ -1,4 +1,5 @@
 import { blower } from './blower.ts';
+import { burning } from './burning.ts';
 import type { Subject } from './comparison.ts';
 import { crankTrain } from './crank-train.ts';
 import { energy } from './energy.ts';
@@ -17,6 +18,7 @@ export const subjects = (): readonly Subject[] => [
   heat(),
   scavenging(),
   crankTrain(),
+  burning(),
   fire(),
   friction(),
   energy(),
