@@ -35,6 +35,11 @@ export class OutflowPurity {
     this.width = Math.min(scavenging.smoothing, this.jump);
   }
 
+  /** Whether what leaves is always the bulk. */
+  get mixesPerfectly(): boolean {
+    return this.inside.length === 0 && this.jump === 0;
+  }
+
   /** @param chi - purity inside, 0 to 1 [-]. @returns purity of what leaves [-]. */
   evaluate(chi: number): number {
     if (this.inside.length > 0) return this.fromTable(chi);
