@@ -130,6 +130,20 @@ const scavenging = group(
       plausible: [0.02, 0.1],
       source: 'numerical',
     }),
+    zones: choice(['one mixed', 'fresh and burned'], 'one mixed', {
+      label: 'Zones in the cylinder',
+      help: 'One temperature for all of its gas, or a fresh and a burned zone with their own: then lost charge leaves cool and burned gas hot.',
+      source: CHOICE,
+    }),
+    mixing_deg: number(8, {
+      detail: true,
+      label: 'Mixing of the zones',
+      help: 'Crank angle in which their difference of temperature falls to 37 % once they mix freely, as behind shut windows; used with two zones only.',
+      min: 2,
+      max: 60,
+      plausible: [4, 25],
+      source: 'assumed: one turn of the charge in the cylinder or less; figures hardly answer to it',
+    }),
     inside: numbersOrNone(
       {
         label: 'Table: purity inside',

@@ -18,5 +18,7 @@ export function scavenging({ windows }: Si): Scavenging {
     law: laws[law],
     shortCircuitShare: windows.scavenging.shortCircuitShare ?? usual.shortCircuitShare,
     smoothing,
+    zones:
+      windows.scavenging.zones === 'fresh and burned' ? { mixingAngle: windows.scavenging.mixing } : null,
   };
 }

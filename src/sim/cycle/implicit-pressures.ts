@@ -34,6 +34,8 @@ export class ImplicitPressures {
   /** w = gamma h [s], and the weight of f_t, what moving pistons do to the flows [s^2]. */
   weight = 0;
   drift = 0;
+  /** What the last solution adds to every edge's flow over the step [kg]; 0 where it has no slopes. */
+  readonly corrections: Float64Array;
   private readonly lu: SparseLu;
   /** dp of node / d state, node-major, and what else `freeze` holds. */
   private readonly gradient: Float64Array;
@@ -73,6 +75,7 @@ export class ImplicitPressures {
     for (let e = 0; e < edges.count; e++) {
       if (inside(edges.from[e]) && inside(edges.to[e])) pairs.push([edges.from[e], edges.to[e]]);
     }
+    this.corrections = new Float64Array(edges.count);
     this.lu = new SparseLu(n, pairs);
     this.entries = new Int32Array(4 * edges.count).fill(-1);
     for (let e = 0; e < edges.count; e++) {
@@ -111,6 +114,7 @@ export class ImplicitPressures {
     }
     this.pressureOfDrift.fill(0);
     this.activeCount = 0;
+    this.corrections.fill(0);
     for (let e = 0; e < edges.count; e++) {
       if (edges.slopeFrom[e] === 0 && edges.slopeTo[e] === 0) continue;
       this.active[this.activeCount++] = e;
@@ -242,6 +246,7 @@ export class ImplicitPressures {
       const atSink = sink < n ? pressures[sink] : 0;
       const flow =
         drift * this.drifts[e] + weight * (this.slopeFrom[e] * atSource + this.slopeTo[e] * atSink);
+      this.corrections[e] = flow;
       // What the flow, carrying what was frozen, does to the two nodes and the record.
       const at = e * stride;
       if (source < n)

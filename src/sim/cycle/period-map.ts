@@ -2,7 +2,7 @@ import type { CycleSystem } from './system.ts';
 
 /**
  * Scales of the unknowns of the period map, the whole state followed by the cylinders' memory: one over a node's mass for its
- * constituents, over its thermal energy m c_v T for its energy, over what inertial flows are there for; see Memory for the rest. From the gas now unpacked.
+ * constituents, over its thermal energy m c_v T for its energy, over what inertial flows are there for, zones' shares as they are; see Memory for the rest. From the gas now unpacked.
  */
 export function weigh(system: CycleSystem, weights: Float64Array): void {
   const { gas, memory } = system;
@@ -12,7 +12,8 @@ export function weigh(system: CycleSystem, weights: Float64Array): void {
     for (let k = 0; k < n; k++) weights[at + k] = 1 / gas.mass[node];
     weights[at + n] = 1 / (gas.heatCapacity[node] * gas.temperature[node]);
   }
-  const { inertia } = system;
+  const { inertia, zones } = system;
+  if (zones) weights.fill(1, zones.stateAt, zones.stateAt + zones.count);
   if (inertia) for (let i = 0; i < inertia.count; i++) weights[inertia.stateAt + i] = 1 / inertia.scale[i];
   memory.weigh(weights.subarray(system.stateSize));
 }
@@ -22,20 +23,20 @@ const MEMORY_SHARE = 0.05;
 
 /**
  * Scales of the unknowns for guessing the next start: what settles last are masses and energies on their way through the large
- * volumes, so a node counts by the root of what it holds; memory and inertial flows follow from the state, so they count little.
+ * volumes, so a node counts by the root of what it holds; memory, inertial flows and zones follow from the state, so they count little.
  *
  * @param weights - of `weigh`, from the gas now unpacked
  */
 export function emphasise(system: CycleSystem, weights: Float64Array, emphasis: Float64Array): void {
-  const { gas, stateSize } = system;
+  const { gas } = system;
   let total = 0;
   for (let node = 0; node < gas.dynamicCount; node++) total += gas.mass[node];
   for (let node = 0; node < gas.dynamicCount; node++) {
     const share = Math.sqrt((gas.mass[node] * gas.dynamicCount) / total);
     for (let k = node * gas.stride; k < (node + 1) * gas.stride; k++) emphasis[k] = weights[k] * share;
   }
-  const flowsAt = system.inertia?.stateAt ?? stateSize;
-  for (let i = flowsAt; i < weights.length; i++) emphasis[i] = MEMORY_SHARE * weights[i];
+  for (let i = gas.dynamicCount * gas.stride; i < weights.length; i++)
+    emphasis[i] = MEMORY_SHARE * weights[i];
 }
 
 /** Largest weighted change of any unknown; NaN where one is not a number. */

@@ -40,6 +40,7 @@ export class Stepper {
     if (!system.rates(y, this.firstRates, record) || !system.gas.inRange()) return false;
     system.implicit.freeze();
     system.evaporating?.freeze();
+    system.zoneExchange?.freeze();
     return true;
   }
 
@@ -54,7 +55,7 @@ export class Stepper {
   step(y: Float64Array, next: Float64Array, record: boolean, judge: boolean): boolean {
     const { system, method, stages, couplings, argument, rates, firstRates, theta, span } = this;
     const { stages: s, a, d, m, e, alpha, gamma } = method;
-    const { instant, stepSources, evaporating, implicit, steppedSize, edgesAt } = system;
+    const { instant, stepSources, evaporating, zoneExchange, implicit, steppedSize, edgesAt } = system;
     const size = record ? system.size : steppedSize;
     const h = span / system.omega;
     const w = gamma * h;
@@ -85,6 +86,7 @@ export class Stepper {
       }
       implicit.drift = w * d[i] * h;
       implicit.solve(u, record, edgesAt);
+      if (zoneExchange !== null) zoneExchange.follow(u, implicit.corrections);
     }
     for (let k = 0; k < size; k++) next[k] = y[k];
     accumulate(next, stages, m, 0, s, size);

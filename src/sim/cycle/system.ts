@@ -6,6 +6,7 @@ import type { Parts } from './assembly/flow-elements.ts';
 import { flowElements } from './assembly/flow-elements.ts';
 import { cylinderInjectionOf, evaporatingOf, passageInjectionOf } from './assembly/fuel-feed.ts';
 import { burningOf, cylinderWallsOf, nodeWallsOf } from './assembly/heat-and-fire.ts';
+import { zoneExchangeOf, zonesOf } from './assembly/zones.ts';
 import { EdgeFlows } from './edge-flows.ts';
 import type { BlowBy } from './flows/blow-by.ts';
 import type { BlowerFlow } from './flows/blower-flow.ts';
@@ -33,10 +34,14 @@ import { Gauges } from './sources/gauges.ts';
 import type { NodeWalls } from './sources/node-walls.ts';
 import type { PassageInjection } from './sources/passage-injection.ts';
 import { PistonWork } from './sources/piston-work.ts';
+import type { ZoneExchange } from './sources/zone-exchange.ts';
 import { SolvedWalls } from './walls/solved-walls.ts';
+import type { Zones } from './zones.ts';
 
 /** Weight of an inertial flow's error beside that of masses: with 1 Lovage 7 takes twice the steps for the same figures, within 3e-4 [-]. */
 const FLOW_SHARE = 0.25;
+/** Weight of an error in a zone's volume share beside that of masses [-]. */
+const ZONE_SHARE = 0.25;
 
 /** What stood in a cylinder when all its windows had shut. */
 export interface Trapped {
@@ -53,7 +58,7 @@ export interface Trapped {
 /**
  * The network of one design at one operating point: rates of the whole state, its linearisation, its events.
  *
- * The state vector is the nodes' stretches one after the other and the flows of passages with inertia (`stateSize` numbers), then, used only while recording,
+ * The state vector is the nodes' stretches one after the other, the flows of passages with inertia and one number for the zones of each cylinder (`stateSize` numbers), then, used only while recording,
  * one accumulator for everything that must be known of a period: every edge's constituents and enthalpy, and what the
  * sources record. Where wall temperatures are worked out, the heat into them comes first and is carried always. Accumulators pass through the same steps as the state, so balances close to round-off.
  */
@@ -85,6 +90,9 @@ export class CycleSystem {
   readonly relief: ReliefValve | null;
   /** Passages whose flow is a state; null where a design has none. */
   readonly inertia: InertialPassages | null;
+  /** Fresh and burned zones of the cylinders, and what changes them; null where each is one mixed volume. */
+  readonly zones: Zones | null;
+  readonly zoneExchange: ZoneExchange | null;
   /** Work on the undersides, where the crankcase takes part. */
   readonly undersideWork: PistonWork | null;
   readonly cylinderWalls: CylinderWalls;
@@ -149,7 +157,8 @@ export class CycleSystem {
     const design = designFlows(model, point);
     this.designFlow = design.total;
 
-    const parts: Parts = { model, point, instant, gas, edges, pistons, memory, design };
+    this.zones = zonesOf(model, pistons, memory, gas);
+    const parts: Parts = { model, point, instant, gas, edges, pistons, memory, design, zones: this.zones };
     const { elements, blower, secondBlower, cooler, relief, blowBy, inertia } = flowElements(parts);
     this.flows = elements;
     this.blower = blower;
@@ -190,9 +199,15 @@ export class CycleSystem {
     if (blowBy) this.sources.push(blowBy);
     if (this.filmMeans) this.sources.push(this.filmMeans);
     if (inertia) this.sources.push(inertia);
+    this.zoneExchange = this.zones && zoneExchangeOf(parts, this.zones, this.cylinderWalls);
+    if (this.zoneExchange) this.sources.push(this.zoneExchange);
 
-    this.stateSize = network.dynamicCount * gas.stride + (inertia?.count ?? 0);
-    if (inertia) inertia.stateAt = network.dynamicCount * gas.stride;
+    let states = network.dynamicCount * gas.stride;
+    if (inertia) inertia.stateAt = states;
+    states += inertia?.count ?? 0;
+    if (this.zones) this.zones.stateAt = states;
+    states += this.zones?.count ?? 0;
+    this.stateSize = states;
     let end = this.stateSize;
     const place = (source: { recordAt: number; readonly recordCount: number }): void => {
       source.recordAt = end;
@@ -220,6 +235,7 @@ export class CycleSystem {
     const { instant, gas, edges, flows, sources } = this;
     this.pistons.moveTo(instant.theta);
     if (!gas.unpack(y)) return false;
+    if (this.zones !== null && !this.zones.load(y, record)) return false;
     this.inertia?.load(y);
     for (let i = 0; i < flows.length; i++) flows[i].setFlows();
     for (let k = 0; k < this.stateSize; k++) rates[k] = 0;
@@ -309,7 +325,13 @@ export class CycleSystem {
       );
       if (!(relative <= largest)) largest = relative;
     }
-    const { inertia } = this;
+    const { inertia, zones } = this;
+    for (let j = 0; zones !== null && j < zones.count; j++) {
+      let error = 0;
+      for (let i = 0; i < weights.length; i++) error += weights[i] * stages[i][zones.stateAt + j];
+      const relative = ZONE_SHARE * Math.abs(error);
+      if (!(relative <= largest)) largest = relative;
+    }
     for (let i = 0; inertia !== null && i < inertia.count; i++) {
       let error = 0;
       for (let j = 0; j < weights.length; j++) error += weights[j] * stages[j][inertia.stateAt + i];

@@ -10,4 +10,9 @@ export interface Scavenging {
   readonly shortCircuitShare: number;
   /** Width over which a jump of the law is spread, in purity inside [-]. */
   readonly smoothing: number;
+  /** A fresh and a burned zone with a temperature each; null where a cylinder is one mixed volume. */
+  readonly zones: {
+    /** Crank angle in which their difference falls to 1/e once they mix freely, as they do behind shut windows [rad]. */
+    readonly mixingAngle: number;
+  } | null;
 }

@@ -22,6 +22,7 @@ import type { Memory } from '../memory.ts';
 import type { Model } from '../model.ts';
 import type { OperatingPoint } from '../operating-point.ts';
 import type { Pistons } from '../pistons.ts';
+import type { Zones } from '../zones.ts';
 import { blowerOf, secondBlowerOf } from './blower-of.ts';
 import { SLIP_SMOOTHING, pathSlipOf } from './slip-of.ts';
 import type { DesignFlows } from './design-flows.ts';
@@ -39,6 +40,8 @@ export interface Parts {
   readonly pistons: Pistons;
   readonly memory: Memory;
   readonly design: DesignFlows;
+  /** Null where every cylinder is one mixed volume. */
+  readonly zones: Zones | null;
 }
 
 /** Everything that sets the flow of an edge; edges that nothing sets stay shut. */
@@ -161,7 +164,7 @@ function orificesOf({ model, gas, edges, design }: Parts): Orifices {
   );
 }
 
-function windowsOf({ model, gas, edges, pistons, memory, design }: Parts): Windows {
+function windowsOf({ model, gas, edges, pistons, memory, design, zones }: Parts): Windows {
   const { engine, geometry, network, fresh, outflow } = model;
   const { transferDischarge, exhaustDischarge, transferTable, exhaustTable } = engine.windows;
   const { transfers, exhausts } = network.through;
@@ -190,5 +193,6 @@ function windowsOf({ model, gas, edges, pistons, memory, design }: Parts): Windo
     memory,
     gas,
     edges,
+    zones,
   );
 }

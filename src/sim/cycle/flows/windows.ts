@@ -7,6 +7,7 @@ import type { GasStates } from '../gas-states.ts';
 import type { FlowElement } from '../instant.ts';
 import type { Memory } from '../memory.ts';
 import type { Pistons } from '../pistons.ts';
+import type { Zones } from '../zones.ts';
 import { OrificeFlow } from './orifices.ts';
 
 export interface WindowEdges {
@@ -62,7 +63,11 @@ function tablesOf(table: DischargeCoefficients | null, full: readonly number[]):
  * Discharge coefficients are constant, or by opening and pressure ratio from a table. Slopes and f_t hold the coefficient as it is:
  * it changes slowly beside area and pressures.
  *
- * Valid: what leaves has the cylinder's mean temperature, so short-circuited charge takes too much heat along.
+ * What leaves has the cylinder's mean temperature, or with zones that of the zones it comes from, and then the flow has their density too:
+ *
+ *   h = beta h_f(T_f) + (1 - beta) h_b(T_b),   mdot with rho of the same mix
+ *
+ * Valid: without zones fresh charge that leaves takes too much heat along. The density is that of what leaves the cylinder, short circuit apart.
  * Numerics: chi_0 is fixed at the opening of the exhaust, so it takes no part in a step; the two minima make kinks.
  * Source: the law of outflow-purity.ts; the correction for unburned old gas follows from mass conservation.
  */
@@ -80,6 +85,7 @@ export class Windows implements FlowElement {
     private readonly memory: Memory,
     private readonly gas: GasStates,
     private readonly edges: EdgeFlows,
+    private readonly zones: Zones | null = null,
   ) {
     this.flow = new OrificeFlow(gas, edges);
     const { transferSmoothing, exhaustSmoothing } = settings;
@@ -133,6 +139,15 @@ export class Windows implements FlowElement {
     else edges.backward[edge] = area * tables.backward.at(opening, behind / before);
   }
 
+  /** Lets a flow be that of another density than the bulk's: `root` of its ratio to it [-]. */
+  private thin(edge: number, root: number): void {
+    const { edges } = this;
+    edges.massFlow[edge] *= root;
+    edges.slopeFrom[edge] *= root;
+    edges.slopeTo[edge] *= root;
+    edges.openingRate[edge] *= root;
+  }
+
   /** Replaces the bulk gas that the exhaust would carry by what the scavenging law lets go. */
   private carryScavenged(j: number, transfer: number, exhaust: number): void {
     const { edges, gas, isFresh, memory, settings } = this;
@@ -145,8 +160,14 @@ export class Windows implements FlowElement {
 
     const stale = memory.stalePurity(j);
     let leaving = purity;
-    if (purity > stale && stale < 1)
-      leaving = stale + (1 - stale) * this.law.evaluate((purity - stale) / (1 - stale));
+    let beta = 0;
+    if (purity > stale && stale < 1) {
+      beta = this.law.evaluate((purity - stale) / (1 - stale));
+      leaving = stale + (1 - stale) * beta;
+    }
+    const { zones } = this;
+    const split = zones !== null && zones.split[j] === 1;
+    if (split) this.thin(exhaust, 1 / Math.sqrt(zones.spaciousness(j, beta)));
     const freshScale = purity > 0 ? leaving / purity : 1;
     const burnedScale = purity < 1 ? (1 - leaving) / (1 - purity) : 1;
 
@@ -159,9 +180,14 @@ export class Windows implements FlowElement {
     const passage = transfer * edges.stride;
     const T = gas.temperature[cylinder];
     let enthalpy = 0;
+    if (zones !== null) {
+      zones.leaving[j] = beta;
+      zones.straight[j] = straight;
+      if (split) enthalpy = zones.enthalpyOf(j, beta);
+    }
     for (let k = 0; k < n; k++) {
       const share = (isFresh[k] === 1 ? freshScale : burnedScale) * gas.fraction[base + k];
-      enthalpy += share * (gas.energyOf[base + k] + R[k] * T);
+      if (!split) enthalpy += share * (gas.energyOf[base + k] + R[k] * T);
       edges.carried[at + k] = share + straight * (edges.carried[passage + k] - share);
     }
     edges.carried[at + n] = enthalpy + straight * (edges.carried[passage + n] - enthalpy);
