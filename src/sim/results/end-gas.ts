@@ -73,7 +73,7 @@ export function followEndGas(
 }
 
 /** Temperature after a small isentropic change of pressure [K]. */
-function squeezed(mixture: Mixture, T: number, ratio: number): number {
+export function squeezed(mixture: Mixture, T: number, ratio: number): number {
   const total = (of: (gas: Constituent) => number): number =>
     mixture.reduce((sum, { gas, share }) => sum + share * of(gas), 0);
   const rise = total((gas) => gas.gasConstant) * Math.log(ratio);

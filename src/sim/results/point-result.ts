@@ -210,8 +210,11 @@ export interface CylinderFigures {
   readonly peakTemperature: number;
   /** When the last window has shut [Pa]. */
   readonly pressureAtExhaustClosing: number;
-  /** Of the last burn [rad]. */
+  /** Of the last burn, and the delay before it [rad]. */
   readonly burnDuration: number;
+  readonly burnDelay: number;
+  /** Share of the fuel with air beside it that the last burn takes [-]. */
+  readonly burnedShare: number;
   readonly misfire: boolean;
   /** Null where nothing burns. */
   readonly knock: KnockFigures | null;

@@ -127,6 +127,8 @@ function cylinderFigures(
     peakTemperature: highestPoint(traces.angle, trace.temperature).y,
     pressureAtExhaustClosing: trapped.pressure,
     burnDuration: system.memory.burnDuration(j),
+    burnDelay: system.memory.burnDelay(j),
+    burnedShare: system.memory.completeness(j),
     misfire:
       engine.combustion.enabled &&
       (1 - trapped.purity > engine.combustion.misfireResidual ||
