@@ -1,6 +1,6 @@
-import { ConstituentSet } from '../gas/constituent-set.ts';
 import { lambdaAt } from '../gas/lambda-at.ts';
 import { designMixture } from '../gas/mixture.ts';
+import { gasOf } from './gas-of.ts';
 import type { Model } from './model.ts';
 
 /**
@@ -14,13 +14,7 @@ export function withLambda(model: Model, lambda: number): Model {
   const charge = { ...engine.charge, lambda };
   const mixture = designMixture(charge, engine.ambient);
   if (!mixture.ok) throw new RangeError(mixture.faults.map(({ message }) => message).join('; '));
-  const { constituents } = mixture.value;
-  return {
-    ...model,
-    engine: { ...engine, charge },
-    mixture: mixture.value,
-    set: new ConstituentSet(constituents),
-  };
+  return { ...model, engine: { ...engine, charge }, ...gasOf(mixture.value, engine.combustion) };
 }
 
 /** The model with the mixture that its design states for a crank speed [rad/s]. Of a jet, what was last worked out or first guessed. */

@@ -1,8 +1,7 @@
 import { gearRatio, leastCommonMultiple, periodTurns, trainEfficiency } from '../blower/gear-train.ts';
 import type { Engine } from '../engine.ts';
-import { ConstituentSet } from '../gas/constituent-set.ts';
+import type { ConstituentSet } from '../gas/constituent-set.ts';
 import type { Dissociation } from '../gas/dissociation.ts';
-import { dissociationOf } from '../gas/dissociation.ts';
 import type { DesignMixture } from '../gas/mixture.ts';
 import { designMixture, PRODUCTS_INDEX } from '../gas/mixture.ts';
 import { crankcaseFaults } from '../geometry/check-crankcase.ts';
@@ -11,6 +10,7 @@ import type { EngineGeometry } from '../geometry/cylinder-geometry.ts';
 import type { Outcome } from '../outcome.ts';
 import { failure, success } from '../outcome.ts';
 import { OutflowPurity } from '../scavenging/outflow-purity.ts';
+import { gasOf } from './gas-of.ts';
 import type { Network } from './network.ts';
 import { buildNetwork } from './network.ts';
 
@@ -70,12 +70,7 @@ export function buildModel(engine: Engine): Outcome<Model> {
   return success({
     engine,
     geometry: geometry.value,
-    mixture: mixture.value,
-    set: new ConstituentSet(mixture.value.constituents),
-    dissociation:
-      engine.combustion.products === 'equilibrium'
-        ? dissociationOf(mixture.value.constituents[PRODUCTS_INDEX], PRODUCTS_INDEX)
-        : null,
+    ...gasOf(mixture.value, engine.combustion),
     fresh: mixture.value.constituents.map((_, k) => k !== PRODUCTS_INDEX),
     network: buildNetwork(engine),
     outflow: new OutflowPurity(engine.scavenging),

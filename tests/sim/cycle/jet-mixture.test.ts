@@ -97,6 +97,13 @@ describe('solve, with λ over speed', () => {
     expect(notes).toEqual(stated.notes);
   });
 
+  it('is so, too, where burned gas is in equilibrium, whose table belongs to one λ', () => {
+    const burned = { combustion: { products: 'equilibrium' } } as const;
+    const { engine } = solved(solveAt(changed(tabled, burned), SPEED));
+    const lambda = { charge: { lambda: engine.lambda } };
+    expect(engine).toEqual(solved(solveAt(changed(changed(plain, burned), lambda), SPEED)).engine);
+  });
+
   it('says where the end of the table is held', () => {
     const { engine, notes } = solved(solveAt(tabled, 7000, { change: 1e-4 }));
     expect(engine.lambda).toBe(0.9);
