@@ -14,6 +14,8 @@ export interface HeatColumns {
   readonly whole: readonly number[];
   /** [K] */
   readonly exhaust: readonly number[];
+  /** What leaves before the transfer opens; NaN where nothing does [K]. */
+  readonly blowdown: readonly number[];
 }
 
 export function heatColumns({ cylinders }: SolvedPoint): HeatColumns {
@@ -23,6 +25,7 @@ export function heatColumns({ cylinders }: SolvedPoint): HeatColumns {
     liner: cylinders.map(({ wallHeat }) => wallHeat.liner),
     whole: cylinders.map(({ wallHeat }) => wallHeat.crown + wallHeat.head + wallHeat.liner),
     exhaust: cylinders.map(({ exhaustTemperature }) => exhaustTemperature),
+    blowdown: cylinders.map(({ exhaustGas }) => exhaustGas.blowdown ?? NaN),
   };
 }
 
@@ -81,7 +84,7 @@ export function heatTable(
   labels: readonly string[],
   units: ShownUnits,
 ): { columns: TableColumn[]; foot: TableFoot[] } {
-  const { crown, head, liner, whole, exhaust } = heatColumns(point);
+  const { crown, head, liner, whole, exhaust, blowdown } = heatColumns(point);
   const heat = (label: string, values: readonly number[]) => ({
     heading: units.heading(label, 'heat'),
     values: units.column('heat', values),
@@ -100,8 +103,14 @@ export function heatTable(
       digits: 3,
       term: 'exhaustTemperature',
     },
+    {
+      heading: units.heading('of it, blowdown', 'temperature'),
+      values: units.column('temperature', blowdown),
+      digits: 3,
+      term: 'exhaustGas.blowdown',
+    },
   ];
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
   const sums = [crown, head, liner, whole].map((values) => figure(units.number('heat', sum(values)), 4));
-  return { columns, foot: labels.length > 1 ? [{ label: 'all', cells: [...sums, ''] }] : [] };
+  return { columns, foot: labels.length > 1 ? [{ label: 'all', cells: [...sums, '', ''] }] : [] };
 }

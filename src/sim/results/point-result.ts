@@ -1,3 +1,4 @@
+import type { ExhaustGas } from './exhaust-gas.ts';
 import type { WheelPoint } from '../blower/centrifugal/wheel-point.ts';
 import type { CylinderWallState } from '../cycle/walls/solved-walls.ts';
 import type { FrictionParts } from '../friction/friction-parts.ts';
@@ -224,6 +225,8 @@ export interface CylinderFigures {
   readonly walls: WallFigures | null;
   /** Flow-weighted mean temperature of what leaves through the exhaust windows [K]. */
   readonly exhaustTemperature: number;
+  /** Of that, what leaves first, and the mean over time. */
+  readonly exhaustGas: ExhaustGas;
   /** Mass per turn that flows back through the transfer and the exhaust windows [kg]. */
   readonly transferBackflow: number;
   readonly exhaustBackflow: number;

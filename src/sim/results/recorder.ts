@@ -2,6 +2,7 @@ import { dragTorque } from '../blower/drag.ts';
 import type { BlowerFlow } from '../cycle/flows/blower-flow.ts';
 import type { CycleSystem } from '../cycle/system.ts';
 import type { Blower } from '../engine.ts';
+import { ExhaustWatch } from './exhaust-gas.ts';
 import type { CylinderTrace, GasTrace, Traces } from './point-result.ts';
 
 /** Columns that belong to one node. */
@@ -24,6 +25,7 @@ interface NodeColumns {
  * Ambient pressure stands under the pistons; inertia is in none of them.
  */
 export class Recorder {
+  readonly exhaust: ExhaustWatch;
   private count = 0;
   private readonly angle: Float64Array;
   private readonly nodes: readonly NodeColumns[];
@@ -48,6 +50,7 @@ export class Recorder {
     private readonly system: CycleSystem,
     capacity: number,
   ) {
+    this.exhaust = new ExhaustWatch(system);
     const column = () => new Float64Array(capacity);
     const { network, geometry } = system.model;
     const columns = () => geometry.cylinders.map(column);
@@ -84,6 +87,7 @@ export class Recorder {
     const { efficiency, ratio } = model.drive;
     const { blower, ambient } = model.engine;
     const i = this.count++;
+    this.exhaust.note(theta, y);
     this.angle[i] = theta;
     for (const { node, pressure, temperature, purity } of this.nodes) {
       pressure[i] = gas.pressure[node];

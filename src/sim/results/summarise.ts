@@ -46,6 +46,7 @@ export function summarise(
   const walls = wallFigures(system, records, held, turns);
   const cylinders = geometry.cylinders.map((_, j) => ({
     ...cylinderFigures(system, totals, traces, j, turns),
+    exhaustGas: recorder.exhaust.figures(j),
     walls: walls && walls[j],
   }));
   const gauge = (node: number, trace: GasTrace): GasFigures => gasFigures(system, totals, trace, node, turns);
@@ -93,7 +94,7 @@ function cylinderFigures(
   traces: Traces,
   j: number,
   turns: number,
-): Omit<CylinderFigures, 'walls'> {
+): Omit<CylinderFigures, 'walls' | 'exhaustGas'> {
   const { geometry, network, engine } = system.model;
   const shape = geometry.cylinders[j];
   const trace = traces.cylinders[j];
