@@ -48,7 +48,7 @@ export function camSentence(
       ? ''
       : ` and the worst octane margin from ${number(own.knockMargin)} to ${number(even.knockMargin)}`;
   return (
-    `An evenly spaced cam, uncompensated, fires cylinder ${names[first]} ${degrees(early[first]!, 1)} early and ${names[last]} ${degrees(-early[last]!, 1)} late of its own dead centre. ` +
+    `An evenly spaced cam, uncompensated, fires cylinder ${names[first]} early by ${degrees(early[first]!, 1)} and ${names[last]} late by ${degrees(-early[last]!, 1)}, each against its own dead centre. ` +
     `It takes IMEP from ${pressure(own.imep)} to ${pressure(even.imep)} (${loss >= 0 ? '−' : '+'}${Math.abs(loss).toFixed(2)}\u202f%), peak pressures from ${spread(own)} apart to ${spread(even)}${margin}.`
   );
 }
