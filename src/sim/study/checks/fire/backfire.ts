@@ -10,7 +10,7 @@ import { ventedPressure } from './vented.ts';
 
 /** One space full of mixture, before and after it burns shut in. */
 export interface FireIn {
-  readonly space: 'inlet box' | 'plenum' | 'passages' | 'crankcase';
+  readonly space: 'inlet box' | 'between the stages' | 'plenum' | 'passages' | 'crankcase';
   /** Of all passages together [m^3]. */
   readonly volume: number;
   /** Before the fire [Pa]. */
@@ -24,7 +24,7 @@ export interface FireIn {
 
 /** What mixture stands between throttle and cylinders, and what it would do if it burned there. */
 export interface Backfire {
-  /** Where fuel stands: inlet box, plenum, passages behind a carburettor, passages behind their injectors; the crankcase where its volume is known. */
+  /** Where fuel stands: inlet box, what is between two stages, plenum, passages behind a carburettor, passages behind their injectors; the crankcase where its volume is known. */
   readonly spaces: readonly FireIn[];
   /** Mixture in inlet box, plenum and passages [kg], and the lower heating value of the fuel in it [J]. */
   readonly tractMass: number;
@@ -58,7 +58,7 @@ export const USUAL_FLAME_FACTOR = 3;
 export const USUAL_HELD = 1 * bar;
 /** Spaces that hold fuel, by where it joins the air. */
 const FUEL_STANDS_IN: Readonly<Record<Model['engine']['charge']['feed'], readonly FireIn['space'][]>> = {
-  carburettor: ['inlet box', 'plenum', 'passages'],
+  carburettor: ['inlet box', 'between the stages', 'plenum', 'passages'],
   passages: ['passages'],
   cylinders: [],
 };
@@ -83,7 +83,7 @@ export function backfire(design: Model, point: SolvedPoint, options: BackfireOpt
   const { flameFactor = USUAL_FLAME_FACTOR, crankcaseVolume = null, heldAbove = USUAL_HELD } = options;
   const model = withLambda(design, point.engine.lambda);
   const { engine } = model;
-  const { ambient, charge, intake, passages } = engine;
+  const { ambient, charge, intake, passages, secondStage } = engine;
   const volume = plenumVolume(engine);
   const fire = new ChargeFire(model);
   const space = (name: FireIn['space'], volume: number, pressure: number, temperature: number): FireIn => {
@@ -96,6 +96,16 @@ export function backfire(design: Model, point: SolvedPoint, options: BackfireOpt
   const plenumBurns = standing.includes('plenum');
   const tract = [
     space('inlet box', intake.boxVolume, point.inletBox.meanPressure, point.inletBox.meanTemperature),
+    ...(secondStage && point.stages
+      ? [
+          space(
+            'between the stages',
+            secondStage.volume + (secondStage.cooler?.volume ?? 0),
+            point.stages.interstage.meanPressure,
+            point.stages.beforeSecond.meanTemperature,
+          ),
+        ]
+      : []),
     space('plenum', volume, p1, T1),
     space('passages', model.geometry.cylinders.length * passages.volume, p1, T1),
   ].filter((each) => standing.includes(each.space));

@@ -7,7 +7,7 @@ import { ChargeFire } from '../../../../../src/sim/study/checks/fire/charge-fire
 import { discDiameter, ventArea } from '../../../../../src/sim/study/checks/fire/vent-area.ts';
 import { ventedPressure } from '../../../../../src/sim/study/checks/fire/vented.ts';
 import { atm, bar, cc, litre, mm2 } from '../../../../../src/sim/units.ts';
-import { at, changed, modelOf, presetEngine, solved } from '../../../../helpers/engines.ts';
+import { at, changed, modelOf, presetEngine, solveAt, solved } from '../../../../helpers/engines.ts';
 
 const engine = presetEngine('parsley-5');
 const model = modelOf(engine);
@@ -190,6 +190,25 @@ describe('backfire', () => {
     expect(backfire(model, cycle, { flameFactor: 1 }).relievedPressure!).toBeLessThan(fire.relievedPressure!);
     const none = modelOf(changed(engine, { plenum: { relief: null } }));
     expect(backfire(none, cycle).relievedPressure).toBeNull();
+  });
+
+  it('counts what stands between two stages, in the pipe and in the cooler', () => {
+    const cooler = { effectiveness: 0.6, coolantTemperature: 290, area: 8e-4, lossFactor: 4, volume: 2e-4 };
+    const staged = modelOf({
+      ...engine,
+      secondStage: {
+        blower: { ...engine.blower, displacement: 0.7 * engine.blower.displacement },
+        volume: 3e-4,
+        cooler,
+      },
+    });
+    const point = solved(solveAt(staged.engine, 5000));
+    const { spaces, tractMass } = backfire(staged, point);
+    const between = spaces.find((each) => each.space === 'between the stages')!;
+    expect(between.volume).toBeCloseTo(5e-4, 12);
+    expect(between.closedPressure / between.pressure).toBeGreaterThan(6);
+    expect(spaces.reduce((sum, { mass }) => sum + mass, 0)).toBeCloseTo(tractMass, 12);
+    expect(fire.spaces.map(({ space }) => space)).not.toContain('between the stages');
   });
 
   it('asks for more relief than a usual valve has, and for none it can state where 3 bar are to be held', () => {
