@@ -159,6 +159,8 @@ function ofCylinder(name: string, cylinder: string, engine: Bench['engine']): nu
       return own.sparkAdvance;
     case 'collector':
       return own.collector + 1;
+    case 'shortCircuitShare':
+      return engine.scavenging.shortCircuitShare;
     case 'barrel':
       return own.barrelOffset;
     case 'head':

@@ -150,6 +150,15 @@ const correction = group('Correction', 'What differs in one cylinder.', {
     otherwise: 'the collector of its row',
     source: CHOICE,
   }),
+  shortCircuitShare: numberOrNone({
+    label: 'Short-circuit share of this cylinder',
+    help: 'Share of its transfer inflow that passes straight to the exhaust.',
+    min: 0,
+    max: 0.6,
+    plausible: [0, 0.15],
+    otherwise: 'the common short-circuit share',
+    source: CHOICE,
+  }),
 });
 
 const FRICTION_SOURCE =

@@ -1,8 +1,9 @@
 import type { Scavenging } from '../../sim/engine.ts';
+import { cylinderName } from '../cylinder-name.ts';
 import { SCAVENGING_BY_LAYOUT } from '../scavenging-layouts.ts';
 import type { Si } from './si.ts';
 
-export function scavenging({ windows }: Si): Scavenging {
+export function scavenging({ windows, crank }: Si): Scavenging {
   const { law, layout, inside, leaving, smoothing } = windows.scavenging;
   const usual = SCAVENGING_BY_LAYOUT[layout];
   const laws: Record<typeof law, Scavenging['law']> = {
@@ -14,9 +15,13 @@ export function scavenging({ windows }: Si): Scavenging {
     },
     table: { kind: 'table', inside: inside ?? [], leaving: leaving ?? [] },
   };
+  const own = new Map(crank.corrections.map((each) => [each.cylinder, each.shortCircuitShare ?? null]));
   return {
     law: laws[law],
     shortCircuitShare: windows.scavenging.shortCircuitShare ?? usual.shortCircuitShare,
+    ownShortCircuit: crank.rows.flatMap(({ cylinders }, row) =>
+      Array.from({ length: cylinders }, (_, j) => own.get(cylinderName(row, j)) ?? null),
+    ),
     smoothing,
     zones:
       windows.scavenging.zones === 'fresh and burned' ? { mixingAngle: windows.scavenging.mixing } : null,

@@ -8,6 +8,8 @@ export interface Scavenging {
     | { readonly kind: 'table'; readonly inside: readonly number[]; readonly leaving: readonly number[] };
   /** Share of the transfer inflow that passes straight to the exhaust while both windows flow [-]. */
   readonly shortCircuitShare: number;
+  /** Of single cylinders, in the order of rows and cylinders, where theirs is not the common one [-]. */
+  readonly ownShortCircuit: readonly (number | null)[];
   /** Width over which a jump of the law is spread, in purity inside [-]. */
   readonly smoothing: number;
   /** A fresh and a burned zone with a temperature each; null where a cylinder is one mixed volume. */

@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { atRest } from '../../../src/sim/cycle/start.ts';
 import { CycleSystem } from '../../../src/sim/cycle/system.ts';
 import type { Engine } from '../../../src/sim/index.ts';
-import { at, changed, modelOf, presetEngine } from '../../helpers/engines.ts';
+import { toEngine } from '../../../src/design/to-engine.ts';
+import { preset } from '../../design/designs.ts';
+import { at, changed, modelOf, presetEngine, solveAt, solved } from '../../helpers/engines.ts';
 
 const FRESH = [1, 0, 0];
 const BURNED = [0, 0, 1];
@@ -103,5 +105,23 @@ describe('Windows', () => {
     expect(inwards.exhaust.flow).toBeLessThan(0);
     expect(inwards.exhaust.products).toBeCloseTo(1, 12);
     expect(Math.abs(inwards.exhaust.enthalpy / inwards.collectorEnthalpy - 1)).toBeLessThan(1e-12);
+  });
+});
+
+describe('ownShortCircuit', () => {
+  it('is entered beside the common share, and lets one cylinder lose more of its charge than the others', () => {
+    const common = preset('dill-3');
+    const entered = toEngine({
+      ...common,
+      crank: {
+        ...common.crank,
+        corrections: [...common.crank.corrections, { cylinder: 'A2', shortCircuitShare: 0.3 }],
+      },
+    });
+    expect(entered.scavenging.ownShortCircuit).toEqual([null, 0.3, null]);
+    const [first, second, third] = solved(solveAt(entered, 4000)).cylinders;
+    expect(second!.trappingEfficiency).toBeLessThan(
+      0.9 * Math.min(first!.trappingEfficiency, third!.trappingEfficiency),
+    );
   });
 });

@@ -185,7 +185,9 @@ function windowsOf({ model, gas, edges, pistons, memory, design, zones }: Parts)
       fullExhaust: geometry.cylinders.map((c) => c.exhaust.fullArea),
       transferSmoothing,
       exhaustSmoothing,
-      shortCircuitShare: engine.scavenging.shortCircuitShare,
+      shortCircuitShare: geometry.cylinders.map(
+        (_, j) => engine.scavenging.ownShortCircuit[j] ?? engine.scavenging.shortCircuitShare,
+      ),
       fresh,
     },
     outflow,

@@ -26,8 +26,8 @@ export interface WindowFlowSettings {
   readonly fullExhaust: readonly number[];
   readonly transferSmoothing: number;
   readonly exhaustSmoothing: number;
-  /** Share of the transfer inflow that passes straight to the exhaust [-]. */
-  readonly shortCircuitShare: number;
+  /** Of each cylinder, share of the transfer inflow that passes straight to the exhaust [-]. */
+  readonly shortCircuitShare: readonly number[];
   /** Whether each constituent counts as fresh charge. */
   readonly fresh: readonly boolean[];
 }
@@ -174,7 +174,7 @@ export class Windows implements FlowElement {
     const outflow = edges.massFlow[exhaust];
     const inflow = edges.massFlow[transfer];
     const straight =
-      inflow > 0 && outflow > 0 ? Math.min(settings.shortCircuitShare * inflow, outflow) / outflow : 0;
+      inflow > 0 && outflow > 0 ? Math.min(settings.shortCircuitShare[j] * inflow, outflow) / outflow : 0;
 
     const at = exhaust * edges.stride;
     const passage = transfer * edges.stride;
