@@ -401,3 +401,19 @@ describe('run turns', () => {
     expect(err).toContain('--turns: is many; allowed whole numbers from 4 to 2000');
   });
 });
+
+describe('run spark', () => {
+  it('finds the spark of most torque and of the octane number, and leaves an even cam alone where rods are plain', () => {
+    const { code, out, err } = ran('spark', 'caraway-1', '--speed', '6000', '--set', 'octaneOffset=-25');
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/Most torque at \d+° before top dead centre; .*octane number .*the design has \d+°/);
+    expect(out).toContain('All rods are plain: an even cam fires every cylinder where it should.');
+    expect(out).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it('refuses a knock integral beyond where end gas lights', () => {
+    const { code, err } = ran('spark', 'caraway-1', '--speed', '6000', '--integral', '1.5');
+    expect(code).toBe(2);
+    expect(err).toContain('--integral: is 1.5; allowed above 0 to 1');
+  });
+});
