@@ -85,12 +85,19 @@ export class Burning implements StepSource {
     this.liquidAtSpark[j] = fuel > 0 ? 1 - gas.fraction[base + FUEL_INDEX] / fuel : 0;
     this.lambdaAtSpark[j] = lambda;
     this.residualAtSpark[j] = residual;
-    timing.evaluate(instant.omega, gas.temperature[node], gas.pressure[node], Number.isFinite(lambda) ? lambda : this.lambda, residual);
+    timing.evaluate(
+      instant.omega,
+      gas.temperature[node],
+      gas.pressure[node],
+      Number.isFinite(lambda) ? lambda : this.lambda,
+      residual,
+    );
     const { completeness, misfireResidual, misfireWidth } = settings;
     const share =
       this.firing === 'averaged'
         ? burnedShare(residual, completeness, misfireResidual, misfireWidth) * mixtureShare(lambda, settings)
-        : residual > misfireResidual || beyondMixture(this.lambdaOf(node, gas.fraction[base + FUEL_INDEX]), settings)
+        : residual > misfireResidual ||
+            beyondMixture(this.lambdaOf(node, gas.fraction[base + FUEL_INDEX]), settings)
           ? 0
           : completeness;
     this.endAngle[j] = NaN;
