@@ -50,7 +50,7 @@ const DILUTION_FITTED_TO = 0.25;
  *
  *   F = 1 - 2.06 x^0.77
  *
- * @param x - mole fraction of burned gas in the unburned mixture, 0..1 [-]
+ * @param x - mole fraction of burned gas in the unburned mixture, 0..1 [-]; below 0, by what a step falls short in a cylinder without any, counts as 0
  * @returns [-]
  *
  * Valid: to x = 0.25 as fitted. The fit reaches zero at 0.39; two-strokes run near there, so it is continued from 0.25 by an
@@ -58,6 +58,7 @@ const DILUTION_FITTED_TO = 0.25;
  * Source: Rhodes & Keck, SAE 850047, 1985.
  */
 export function dilutionFactor(x: number): number {
+  if (x <= 0) return 1;
   if (x <= DILUTION_FITTED_TO) return 1 - 2.06 * x ** 0.77;
   const value = 1 - 2.06 * DILUTION_FITTED_TO ** 0.77;
   const slope = -2.06 * 0.77 * DILUTION_FITTED_TO ** (0.77 - 1);

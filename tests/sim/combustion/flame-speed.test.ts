@@ -45,6 +45,10 @@ describe('dilutionFactor', () => {
     expect(dilutionFactor(0.25)).toBeCloseTo(0.29, 2);
   });
 
+  it('leaves all of it where round-off has left less burned gas than none', () => {
+    expect(dilutionFactor(-7.5e-8)).toBe(1);
+  });
+
   it('goes over into its continuation with the same value and slope, and stays positive to 1', () => {
     const h = 1e-6;
     const slopeBelow = (dilutionFactor(0.25) - dilutionFactor(0.25 - h)) / h;
