@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { chromium } from 'playwright-core';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchOptions } from '../../scripts/find-browser.ts';
 import { readText } from './read-text.ts';
@@ -18,6 +18,10 @@ const open = async (id: string): Promise<void> => {
 };
 const chart = (title: string) =>
   page.locator('figure').filter({ has: page.getByRole('heading', { name: title, exact: true }) });
+
+/** Waits until so many of a mark are drawn: a page's charts follow it. */
+const drawn = (marks: Locator, count: number): Promise<void> =>
+  expect.poll(() => marks.count(), { timeout: 10_000 }).toBe(count);
 
 /** The file that a button hands out. */
 async function saved(title: string, form: 'CSV' | 'SVG' | 'PNG'): Promise<{ name: string; bytes: Buffer }> {
@@ -280,12 +284,10 @@ describe('a pinned result', () => {
 
   it('stands as ghosts in bars and loop on the other pages, and in what is saved', async () => {
     await open('breathing');
-    expect(await chart('Charge, cylinder by cylinder').locator('svg[role] .ghost').count()).toBe(14);
-    expect(await chart('Pressure and volume, cylinder 1').locator('svg[role] path.pinned').count()).toBe(1);
+    await drawn(chart('Charge, cylinder by cylinder').locator('svg[role] .ghost'), 14);
+    await drawn(chart('Pressure and volume, cylinder 1').locator('svg[role] path.pinned'), 1);
     await open('heat');
-    expect(await chart('Heat into the walls, cylinder by cylinder').locator('svg[role] .ghost').count()).toBe(
-      7,
-    );
+    await drawn(chart('Heat into the walls, cylinder by cylinder').locator('svg[role] .ghost'), 7);
     const svg = (await saved('Heat into the walls, cylinder by cylinder', 'SVG')).bytes.toString('utf8');
     expect(svg).toMatch(/Pinned, dotted: Lovage 7, 6000 rpm, throttle open/);
   });
@@ -295,9 +297,7 @@ describe('a pinned result', () => {
     await settled();
     expect(await strip().innerText()).toMatch(/Pinned Lovage 7, 6000 rpm.*Now Parsley 5/s);
     // Five of the seven cylinders have the same names.
-    expect(await chart('Heat into the walls, cylinder by cylinder').locator('svg[role] .ghost').count()).toBe(
-      5,
-    );
+    await drawn(chart('Heat into the walls, cylinder by cylinder').locator('svg[role] .ghost'), 5);
     await open('output');
     const pinned = await chart('Power over speed').locator('path.pinned').getAttribute('d');
     expect(pinned!.length).toBeGreaterThan(40);
