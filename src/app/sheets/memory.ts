@@ -37,11 +37,12 @@ export const noMemory: Memory = {
   read: () => Promise.resolve(null),
 };
 
-const patience_ms = 500;
+/** A busy machine answers late, and a page that gave up would open without what was entered. */
+const patience_ms = 5000;
 /** Windows whose work is kept beside the present one's. */
 const mostWindows = 8;
 
-/** The browser's own store on this machine; nothing leaves it. Waits no longer than a moment. */
+/** The browser's own store on this machine; nothing leaves it. Waits some seconds at most, where the store does not answer at all. */
 export async function openMemory(): Promise<Memory> {
   const late = new Promise<Memory>((resolve) => setTimeout(() => resolve(noMemory), patience_ms));
   return Promise.race([openStore().catch(() => noMemory), late]);
