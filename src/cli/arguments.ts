@@ -5,6 +5,7 @@ import { MAX_SPEED, MIN_SPEED } from '../sim/cycle/operating-point.ts';
 import { failure, success } from '../sim/outcome.ts';
 import type { Fault, Outcome } from '../sim/outcome.ts';
 import { rpm } from '../sim/units.ts';
+import { STUDY_NAMES } from './study-names.ts';
 
 /** Those that answer at once about one design; studies and batch read their own arguments. */
 export const COMMANDS = ['point', 'sweep', 'geometry', 'check'] as const;
@@ -57,7 +58,7 @@ export function readArguments(argv: readonly string[]): Outcome<Request | 'help'
     return failure([
       {
         path: '',
-        message: `${what}; allowed: ${COMMANDS.join(', ')}, air, match, pulses, even, fit, rotors, leak, backfire, start, walls, turns, spark, batch`,
+        message: `${what}; allowed: ${[...COMMANDS, ...STUDY_NAMES, 'batch'].join(', ')}`,
       },
     ]);
   }

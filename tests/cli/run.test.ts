@@ -179,6 +179,7 @@ describe('run check', () => {
 const REFUSED: [argv: string, said: string][] = [
   ['', 'no command is given'],
   ['frobnicate x', 'there is no command “frobnicate”'],
+  ['frobnicate x', 'backfire, start, turns, walls, blowers, spark, batch'],
   ['point', 'no design file or preset is given'],
   ['point nothing.json --speed 6000', 'no file “nothing.json” and no preset'],
   ['point lovage-7', '--speed: missing'],

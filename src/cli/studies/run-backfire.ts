@@ -1,36 +1,29 @@
 import { UNIT_OF_SUFFIX } from '../../design/unit-table.ts';
 import { solveToEnd } from '../../sim/index.ts';
-import { success } from '../../sim/outcome.ts';
 import { backfire, USUAL_HELD } from '../../sim/study/checks/fire/backfire.ts';
 import { snappedThrottle } from '../../sim/study/checks/snapped-throttle.ts';
 import { finishStudy } from '../../sim/study/study-step.ts';
 import { bar, cc, litre, rpm } from '../../sim/units.ts';
-import { readSpeeds, readThrottle } from '../arguments.ts';
 import { NO_ANSWER, SOLVED, tell } from '../streams.ts';
 import type { Streams } from '../streams.ts';
 import { backfireReport } from './backfire-report.ts';
 import { readTyped } from './read-typed.ts';
-import { readStudyArguments } from './study-arguments.ts';
+import { faultsOf, POINT_OPTIONS, readPoint, readStudyArguments } from './study-arguments.ts';
 
 /** `backfire FILE [--speed N] [--throttle 80%] [--crankcase 600cc] [--holds 1bar] [--json]`: fire in the tract, throttle snapped shut. */
 export function runBackfire(argv: readonly string[], streams: Streams): number {
   const request = readStudyArguments(argv, {
-    speed: { type: 'string' },
-    throttle: { type: 'string' },
+    ...POINT_OPTIONS,
     crankcase: { type: 'string' },
     holds: { type: 'string' },
-    json: { type: 'boolean' },
   });
   if (!request.ok) return tell(request.faults, streams);
   const { design, model, values } = request.value;
   const text = (option: string) => values[option] as string | undefined;
-  const speed =
-    text('speed') === undefined ? success([model.engine.wanted.speed]) : readSpeeds('one', text('speed'));
-  const throttle = readThrottle(text('throttle'));
+  const asked = readPoint(values, model.engine.wanted.speed);
   const crankcase = readTyped('--crankcase', text('crankcase'), UNIT_OF_SUFFIX.cc, null);
   const held = readTyped('--holds', text('holds'), UNIT_OF_SUFFIX.barGauge, USUAL_HELD);
-  const faults = [speed, throttle, crankcase, held].flatMap((each) => (each.ok ? [] : each.faults));
-  if (!speed.ok || !throttle.ok || !crankcase.ok || !held.ok) return tell(faults, streams);
+  if (!asked.ok || !crankcase.ok || !held.ok) return tell(faultsOf(asked, crankcase, held), streams);
   if (crankcase.value !== null && !(crankcase.value >= cc && crankcase.value <= 100 * litre))
     return tell(
       [{ path: '--crankcase', message: `is ${text('crankcase')}; allowed 1 cc to 100 l` }],
@@ -39,7 +32,7 @@ export function runBackfire(argv: readonly string[], streams: Streams): number {
   if (!(held.value >= 0.1 * bar && held.value <= 20 * bar))
     return tell([{ path: '--holds', message: `is ${text('holds')}; allowed 0.1 to 20 bar` }], streams);
 
-  const point = { speed: speed.value[0]!, throttle: throttle.value };
+  const point = asked.value;
   const { result } = solveToEnd(model, point);
   if (!result.converged) {
     streams.err(`no answer at ${Math.round(result.speed / rpm)} rpm: ${result.reason}\n`);

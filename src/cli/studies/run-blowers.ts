@@ -3,30 +3,20 @@ import type { BlowerKinds, KindOfBlower, KindPoint } from '../../sim/study/air/b
 import { KIND_NAMES, kindsSentence } from '../../sim/study/air/kinds-sentence.ts';
 import { finishStudy } from '../../sim/study/study-step.ts';
 import { bar, cc, celsiusFromKelvin, kW, mm, rpm } from '../../sim/units.ts';
-import { readSpeeds, readThrottle } from '../arguments.ts';
 import { CAUTION } from '../reports.ts';
 import { NO_ANSWER, SOLVED, tell } from '../streams.ts';
 import type { Streams } from '../streams.ts';
 import { table } from '../table.ts';
-import { readStudyArguments } from './study-arguments.ts';
+import { POINT_OPTIONS, readPoint, readStudyArguments } from './study-arguments.ts';
 
 /** `blowers FILE --speed 6000 [--throttle 80%] [--json]`: kinds of blower that deliver the same there, side by side. */
 export function runBlowers(argv: readonly string[], streams: Streams): number {
-  const request = readStudyArguments(argv, {
-    speed: { type: 'string' },
-    throttle: { type: 'string' },
-    json: { type: 'boolean' },
-  });
+  const request = readStudyArguments(argv, POINT_OPTIONS);
   if (!request.ok) return tell(request.faults, streams);
   const { design, model, values } = request.value;
-  const speed = readSpeeds('one', values['speed'] as string | undefined);
-  const throttle = readThrottle(values['throttle'] as string | undefined);
-  if (!speed.ok || !throttle.ok)
-    return tell(
-      [speed, throttle].flatMap((each) => (each.ok ? [] : each.faults)),
-      streams,
-    );
-  const found = finishStudy(blowerKinds(model, { speed: speed.value[0]!, throttle: throttle.value }));
+  const point = readPoint(values);
+  if (!point.ok) return tell(point.faults, streams);
+  const found = finishStudy(blowerKinds(model, point.value));
   if (!found.ok) {
     streams.err(`no answer ${found.faults.map(({ message }) => message).join('; ')}\n`);
     return NO_ANSWER;

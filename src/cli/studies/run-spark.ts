@@ -6,32 +6,24 @@ import type { SparkStudy } from '../../sim/study/spark/spark-study.ts';
 import { sparkStudy, USUAL_LIMIT } from '../../sim/study/spark/spark-study.ts';
 import { finishStudy } from '../../sim/study/study-step.ts';
 import { bar, deg, rpm } from '../../sim/units.ts';
-import { readSpeeds, readThrottle } from '../arguments.ts';
 import { CAUTION } from '../reports.ts';
 import { NO_ANSWER, SOLVED, tell } from '../streams.ts';
 import type { Streams } from '../streams.ts';
 import { table } from '../table.ts';
-import { readStudyArguments } from './study-arguments.ts';
+import { faultsOf, POINT_OPTIONS, readPoint, readStudyArguments } from './study-arguments.ts';
 
 /** `spark FILE --speed 6000 [--throttle 80%] [--integral 0.9] [--json]`: cam error, best and knock-limited advance. */
 export function runSpark(argv: readonly string[], streams: Streams): number {
   const request = readStudyArguments(argv, {
-    speed: { type: 'string' },
-    throttle: { type: 'string' },
+    ...POINT_OPTIONS,
     integral: { type: 'string' },
-    json: { type: 'boolean' },
   });
   if (!request.ok) return tell(request.faults, streams);
   const { design, model, values } = request.value;
-  const speed = readSpeeds('one', values['speed'] as string | undefined);
-  const throttle = readThrottle(values['throttle'] as string | undefined);
+  const asked = readPoint(values);
   const limit = readLimit(values['integral'] as string | undefined);
-  if (!speed.ok || !throttle.ok || !limit.ok)
-    return tell(
-      [speed, throttle, limit].flatMap((each) => (each.ok ? [] : each.faults)),
-      streams,
-    );
-  const point = { speed: speed.value[0]!, throttle: throttle.value };
+  if (!asked.ok || !limit.ok) return tell(faultsOf(asked, limit), streams);
+  const point = asked.value;
   const found = finishStudy(sparkStudy(model, point, limit.value));
   if (!found.ok) {
     streams.err(`no answer at ${Math.round(point.speed / rpm)} rpm: ${found.faults[0]!.message}\n`);

@@ -1,34 +1,27 @@
 import { cylinderName } from '../../design/cylinder-name.ts';
-import { success } from '../../sim/outcome.ts';
 import type { Model } from '../../sim/index.ts';
 import { starting } from '../../sim/study/starting/starting.ts';
 import type { Starting } from '../../sim/study/starting/starting.ts';
 import { STARTING_CAUTION, startingSentence } from '../../sim/study/starting/starting-sentence.ts';
 import { finishStudy } from '../../sim/study/study-step.ts';
 import { bar, cc, mbar, rpm } from '../../sim/units.ts';
-import { readSpeeds, readThrottle } from '../arguments.ts';
 import { CAUTION } from '../reports.ts';
 import { NO_ANSWER, SOLVED, tell } from '../streams.ts';
 import type { Streams } from '../streams.ts';
 import { table } from '../table.ts';
-import { readStudyArguments } from './study-arguments.ts';
+import { POINT_OPTIONS, readPoint, readStudyArguments } from './study-arguments.ts';
 
 /** `start FILE [--speed 300] [--throttle 80%] [--warm] [--json]`: cranking turn by turn until it catches. */
 export function runStart(argv: readonly string[], streams: Streams): number {
   const request = readStudyArguments(argv, {
-    speed: { type: 'string' },
-    throttle: { type: 'string' },
+    ...POINT_OPTIONS,
     warm: { type: 'boolean' },
-    json: { type: 'boolean' },
   });
   if (!request.ok) return tell(request.faults, streams);
   const { design, model, values } = request.value;
-  const typed = values['speed'] as string | undefined;
-  const speed = typed === undefined ? success([model.engine.wanted.crankingSpeed]) : readSpeeds('one', typed);
-  const throttle = readThrottle(values['throttle'] as string | undefined);
-  const faults = [speed, throttle].flatMap((each) => (each.ok ? [] : each.faults));
-  if (!speed.ok || !throttle.ok) return tell(faults, streams);
-  const point = { speed: speed.value[0]!, throttle: throttle.value };
+  const asked = readPoint(values, model.engine.wanted.crankingSpeed);
+  if (!asked.ok) return tell(asked.faults, streams);
+  const point = asked.value;
   const found = finishStudy(starting(model, point, { cold: !values['warm'] }));
   if (!found.ok) {
     streams.err(`no answer at ${Math.round(point.speed / rpm)} rpm: ${found.faults[0]!.message}\n`);

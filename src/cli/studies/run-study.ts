@@ -1,6 +1,7 @@
 import { HELP } from '../help.ts';
 import { SOLVED } from '../streams.ts';
 import type { Streams } from '../streams.ts';
+import type { StudyName } from '../study-names.ts';
 import { runEven } from './even/run-even.ts';
 import { runAir } from './run-air.ts';
 import { runBackfire } from './run-backfire.ts';
@@ -15,7 +16,7 @@ import { runStart } from './run-start.ts';
 import { runTurns } from './run-turns.ts';
 import { runWalls } from './run-walls.ts';
 
-const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Streams) => number>> = {
+const STUDIES: Readonly<Record<StudyName, (argv: readonly string[], streams: Streams) => number>> = {
   air: runAir,
   match: runMatch,
   even: runEven,
@@ -31,7 +32,7 @@ const STUDIES: Readonly<Record<string, (argv: readonly string[], streams: Stream
   spark: runSpark,
 };
 
-export const isStudy = (name: string | undefined): name is string =>
+export const isStudy = (name: string | undefined): name is StudyName =>
   name !== undefined && Object.hasOwn(STUDIES, name);
 
 /** Runs a study from its command line, its name first; returns the exit code. */
@@ -41,5 +42,5 @@ export function runStudy(argv: readonly string[], streams: Streams): number {
     streams.out(HELP);
     return SOLVED;
   }
-  return STUDIES[name!]!(rest, streams);
+  return STUDIES[name as StudyName](rest, streams);
 }

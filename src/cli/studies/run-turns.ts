@@ -7,33 +7,25 @@ import type { RunningTurns } from '../../sim/study/turns/running-turns.ts';
 import { runningTurns, USUAL_TURNS } from '../../sim/study/turns/running-turns.ts';
 import { TURNS_LIMITS, turnsSentence } from '../../sim/study/turns/turns-sentence.ts';
 import { bar, rpm } from '../../sim/units.ts';
-import { readSpeeds, readThrottle } from '../arguments.ts';
 import { CAUTION } from '../reports.ts';
 import { NO_ANSWER, SOLVED, tell } from '../streams.ts';
 import type { Streams } from '../streams.ts';
 import { table } from '../table.ts';
-import { readStudyArguments } from './study-arguments.ts';
+import { faultsOf, POINT_OPTIONS, readPoint, readStudyArguments } from './study-arguments.ts';
 
 /** `turns FILE --speed 1500 [--throttle 20%] [--turns 60] [--rest] [--json]`: which turns fire, cylinder by cylinder. */
 export function runTurns(argv: readonly string[], streams: Streams): number {
   const request = readStudyArguments(argv, {
-    speed: { type: 'string' },
-    throttle: { type: 'string' },
+    ...POINT_OPTIONS,
     turns: { type: 'string' },
     rest: { type: 'boolean' },
-    json: { type: 'boolean' },
   });
   if (!request.ok) return tell(request.faults, streams);
   const { design, model, values } = request.value;
-  const speed = readSpeeds('one', values['speed'] as string | undefined);
-  const throttle = readThrottle(values['throttle'] as string | undefined);
+  const asked = readPoint(values);
   const turns = readTurns(values['turns'] as string | undefined);
-  if (!speed.ok || !throttle.ok || !turns.ok)
-    return tell(
-      [speed, throttle, turns].flatMap((each) => (each.ok ? [] : each.faults)),
-      streams,
-    );
-  const point = { speed: speed.value[0]!, throttle: throttle.value };
+  if (!asked.ok || !turns.ok) return tell(faultsOf(asked, turns), streams);
+  const point = asked.value;
   const found = finishStudy(
     runningTurns(model, point, { turns: turns.value, from: values['rest'] ? 'rest' : 'running' }),
   );

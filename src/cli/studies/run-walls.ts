@@ -1,17 +1,16 @@
 import { UNIT_OF_SUFFIX } from '../../design/unit-table.ts';
-import { success } from '../../sim/outcome.ts';
 import { airNeeded } from '../../sim/study/walls/air-needed.ts';
 import type { AirNeeded, WallPart } from '../../sim/study/walls/air-needed.ts';
 import { coatingEffect } from '../../sim/study/walls/coating-effect.ts';
 import type { CoatingEffect } from '../../sim/study/walls/coating-effect.ts';
 import { coolingChanged, solvedWith } from '../../sim/study/walls/solved-with.ts';
+import { success } from '../../sim/outcome.ts';
 import { finishStudy } from '../../sim/study/study-step.ts';
 import { rpm } from '../../sim/units.ts';
-import { readSpeeds, readThrottle } from '../arguments.ts';
 import { NO_ANSWER, SOLVED, tell } from '../streams.ts';
 import type { Streams } from '../streams.ts';
 import { readTyped } from './read-typed.ts';
-import { readStudyArguments } from './study-arguments.ts';
+import { faultsOf, POINT_OPTIONS, readPoint, readStudyArguments } from './study-arguments.ts';
 import { wallsJson, wallsReport } from './walls-report.ts';
 
 const PARTS: readonly WallPart[] = ['crown', 'head', 'liner'];
@@ -22,23 +21,19 @@ const PARTS: readonly WallPart[] = ['crown', 'head', 'liner'];
  */
 export function runWalls(argv: readonly string[], streams: Streams): number {
   const request = readStudyArguments(argv, {
-    speed: { type: 'string' },
-    throttle: { type: 'string' },
+    ...POINT_OPTIONS,
     crown: { type: 'string' },
     head: { type: 'string' },
     liner: { type: 'string' },
     coating: { type: 'boolean' },
-    json: { type: 'boolean' },
   });
   if (!request.ok) return tell(request.faults, streams);
   const { design, model, values } = request.value;
-  const typed = values['speed'] as string | undefined;
-  const speed = typed === undefined ? success([model.engine.wanted.speed]) : readSpeeds('one', typed);
-  const throttle = readThrottle(values['throttle'] as string | undefined);
+  const at = readPoint(values, model.engine.wanted.speed);
   const limits = PARTS.map((part) =>
     readTyped(`--${part}`, values[part] as string | undefined, UNIT_OF_SUFFIX.C, null),
   );
-  const faults = [speed, throttle, ...limits].flatMap((each) => (each.ok ? [] : each.faults));
+  const faults = faultsOf(at, ...limits);
   const asked = PARTS.flatMap((part, i) => {
     const limit = limits[i]!;
     return limit.ok && limit.value !== null ? [{ part, limit: limit.value }] : [];
@@ -49,8 +44,8 @@ export function runWalls(argv: readonly string[], streams: Streams): number {
     if (limit <= model.engine.ambient.temperature)
       faults.push({ path: `--${part}`, message: 'is no warmer than the air; allowed above it' });
   }
-  if (faults.length > 0 || !speed.ok || !throttle.ok) return tell(faults, streams);
-  const point = { speed: speed.value[0]!, throttle: throttle.value };
+  if (faults.length > 0 || !at.ok) return tell(faults, streams);
+  const point = at.value;
   const refuse = (message: string): number => {
     streams.err(`no answer at ${Math.round(point.speed / rpm)} rpm: ${message}\n`);
     return NO_ANSWER;

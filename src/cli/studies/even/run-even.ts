@@ -7,10 +7,9 @@ import { reach } from '../../../sim/study/even/reach.ts';
 import { failure, success } from '../../../sim/outcome.ts';
 import type { Outcome } from '../../../sim/outcome.ts';
 import { rpm } from '../../../sim/units.ts';
-import { readSpeeds, readThrottle } from '../../arguments.ts';
 import { NO_ANSWER, SOLVED, tell } from '../../streams.ts';
 import type { Streams } from '../../streams.ts';
-import { readStudyArguments } from '../study-arguments.ts';
+import { faultsOf, POINT_OPTIONS, readPoint, readStudyArguments } from '../study-arguments.ts';
 import { readAims, readGrouping, readMeans, readMeasure } from './even-arguments.ts';
 import { evenJson, reachJson, waysJson } from './even-json.ts';
 import { evenReport } from './even-report.ts';
@@ -23,8 +22,7 @@ import { reachReport, waysReport } from './ways-report.ts';
 export function runEven(argv: readonly string[], streams: Streams): number {
   const several = { type: 'string', multiple: true } as const;
   const request = readStudyArguments(argv, {
-    speed: { type: 'string' },
-    throttle: { type: 'string' },
+    ...POINT_OPTIONS,
     means: { type: 'string' },
     step: several,
     limit: several,
@@ -34,24 +32,20 @@ export function runEven(argv: readonly string[], streams: Streams): number {
     by: { type: 'string' },
     grouping: { type: 'string' },
     reach: { type: 'boolean' },
-    json: { type: 'boolean' },
   });
   if (!request.ok) return tell(request.faults, streams);
   const { design, model, values } = request.value;
   const text = (option: string) => values[option] as string | undefined;
   const list = (option: string) => (values[option] as string[] | undefined) ?? [];
   const what = whatIsAsked(values);
-  const speeds = readSpeeds('one', text('speed'));
-  const throttle = readThrottle(text('throttle'));
+  const asked = readPoint(values);
   const means = readMeans(text('means'), list('step'), list('limit'));
   const aims = readAims(list('tolerance'), list('weigh'));
   const by = readMeasure(text('by'));
   const grouping = readGrouping(text('grouping'), model.geometry.cylinders.length);
-  const all = [what, speeds, throttle, means, aims, by, grouping];
-  const faults = all.flatMap((each) => (each.ok ? [] : each.faults));
-  if (!what.ok || !speeds.ok || !throttle.ok || !means.ok || !aims.ok || !by.ok || !grouping.ok)
-    return tell(faults, streams);
-  const point = { speed: speeds.value[0]!, throttle: throttle.value };
+  if (!what.ok || !asked.ok || !means.ok || !aims.ok || !by.ok || !grouping.ok)
+    return tell(faultsOf(what, asked, means, aims, by, grouping), streams);
+  const point = asked.value;
   const print = (json: object, report: string): number => {
     streams.out(values['json'] ? `${JSON.stringify(json, null, 2)}\n` : report);
     return SOLVED;
