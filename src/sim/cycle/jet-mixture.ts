@@ -47,6 +47,6 @@ export function lambdaOfJet({ engine, mixture }: Model, airFlow: number): number
   return fuel > 0 ? airFlow / (fuel * mixture.stoichiometricAirFuelRatio) : Infinity;
 }
 
-/** The same within JET_LAMBDAS. */
-export const heldLambdaOfJet = (model: Model, airFlow: number): number =>
-  Math.min(Math.max(lambdaOfJet(model, airFlow), JET_LAMBDAS[0]), JET_LAMBDAS[1]);
+/** λ held within JET_LAMBDAS [-]. */
+export const heldLambda = (lambda: number): number =>
+  Math.min(Math.max(lambda, JET_LAMBDAS[0]), JET_LAMBDAS[1]);

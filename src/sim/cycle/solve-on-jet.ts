@@ -1,5 +1,5 @@
 import { unsolved } from '../results/summarise.ts';
-import { heldLambdaOfJet, JET_LAMBDAS } from './jet-mixture.ts';
+import { heldLambda, JET_LAMBDAS, lambdaOfJet } from './jet-mixture.ts';
 import { withLambda } from './mixture-at.ts';
 import type { Model } from './model.ts';
 import type { OperatingPoint } from './operating-point.ts';
@@ -29,7 +29,7 @@ export function* solveOnJet(
   options: SolveOptions,
   solveGiven: (model: Model, options: SolveOptions) => Generator<Progress, Solution>,
 ): Generator<Progress, Solution> {
-  let lambda = within(options.start?.lambda ?? model.engine.charge.lambda);
+  let lambda = heldLambda(options.start?.lambda ?? model.engine.charge.lambda);
   let passed = 0;
   const root = new BracketedSecant(...JET_LAMBDAS);
   for (let pass = 0; pass < MOST_PASSES; pass++) {
@@ -41,7 +41,7 @@ export function* solveOnJet(
     const { result, next } = yield* after(passed, solveGiven(given, how));
     passed += result.cycles;
     if (!result.converged) return { result: { ...result, cycles: passed }, next: null };
-    const drawn = heldLambdaOfJet(given, result.engine.airFlow);
+    const drawn = heldLambda(lambdaOfJet(given, result.engine.airFlow));
     if (pass > 0 && Math.abs(drawn / lambda - 1) < SETTLED)
       return { result: { ...result, cycles: passed }, next };
     // The first pass is too rough to be an end of the bracket.
@@ -50,8 +50,6 @@ export function* solveOnJet(
   const reason = `λ did not settle in ${MOST_PASSES} passes between what the jet gives and what the engine draws, near ${lambda.toFixed(3)}`;
   return { result: unsolved(model, point, passed, NaN, reason), next: null };
 }
-
-const within = (lambda: number): number => Math.min(Math.max(lambda, JET_LAMBDAS[0]), JET_LAMBDAS[1]);
 
 /** The same run, its periods counted on from those before. */
 function* after(passed: number, run: Generator<Progress, Solution>): Generator<Progress, Solution> {

@@ -1,6 +1,5 @@
 import type { CylinderGeometry } from '../../geometry/cylinder-geometry.ts';
-import { restOfTurn } from '../../geometry/angles.ts';
-import { TURN } from '../../units.ts';
+import { aboutZero } from '../../geometry/angles.ts';
 
 /**
  * By how much an evenly spaced cam fires a cylinder early (+) or late (-) of its own dead centre, from -pi to pi [rad].
@@ -8,4 +7,4 @@ import { TURN } from '../../units.ts';
  *   error = top dead centre - crank pin's pass by the axis        0 with plain rods
  */
 export const evenCamError = ({ tdc, pinPasses }: Pick<CylinderGeometry, 'tdc' | 'pinPasses'>): number =>
-  restOfTurn(tdc - pinPasses + TURN / 2) - TURN / 2;
+  aboutZero(tdc - pinPasses);

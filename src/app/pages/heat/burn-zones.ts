@@ -1,10 +1,10 @@
 import type { Combustion } from '../../../sim/engine.ts';
-import type { Zones } from '../../../sim/results/zones.ts';
+import type { BurnZones } from '../../../sim/results/burn-zones.ts';
 import type { ShownUnits } from '../../units/shown-units.ts';
 
 /** How hot either zone gets, and how far two zones at one pressure are from the one zone of the cycle. */
 export function zonesSentence(
-  { unburned, burned, mean, peakRatio }: Zones,
+  { unburned, burned, mean, peakRatio }: BurnZones,
   products: Combustion['products'],
   units: ShownUnits,
 ): string {

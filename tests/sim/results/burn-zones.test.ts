@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { solveToEnd } from '../../../src/sim/cycle/solve.ts';
-import { zonesOf } from '../../../src/sim/results/zones.ts';
+import { burnZones } from '../../../src/sim/results/burn-zones.ts';
 import { at, changed, modelOf, presetEngine, solved } from '../../helpers/engines.ts';
 
 const zonesWith = (products: 'frozen' | 'equilibrium') => {
   const model = modelOf(changed(presetEngine('dill-3'), { combustion: { products } }));
   const result = solved(solveToEnd(model, at(5000)).result);
-  return { model, result, zones: zonesOf(model, result, 1)! };
+  return { model, result, zones: burnZones(model, result, 1)! };
 };
 const known = (column: Float64Array) => [...column].filter(Number.isFinite);
 
-describe('zonesOf', () => {
+describe('burnZones', () => {
   const frozen = zonesWith('frozen');
   const dissociating = zonesWith('equilibrium');
 
@@ -41,8 +41,18 @@ describe('zonesOf', () => {
     expect(hottest(frozen)).toBeLessThan(3000);
   });
 
-  it('is none where nothing burns', () => {
+  it('burns the mixture that the point ran on, whatever the design would run on elsewhere', () => {
+    const engine = presetEngine('caraway-1');
+    const charge = { ...engine.charge, lambda: 1.1 };
+    const model = modelOf({ ...engine, charge });
+    const result = solved(solveToEnd(model, at(5000)).result);
+    const rich = modelOf({ ...engine, charge: { ...charge, lambda: 0.7 } });
+    expect(burnZones(rich, result, 0)).toEqual(burnZones(model, result, 0));
+  });
+
+  it('is none where nothing burns, or where a design that has changed has no such cylinder', () => {
     const model = modelOf(changed(presetEngine('caraway-1'), { combustion: { enabled: false } }));
-    expect(zonesOf(model, solved(solveToEnd(model, at(3000)).result), 0)).toBeNull();
+    expect(burnZones(model, solved(solveToEnd(model, at(3000)).result), 0)).toBeNull();
+    expect(burnZones(frozen.model, frozen.result, 3)).toBeNull();
   });
 });

@@ -1,10 +1,11 @@
 import { wiebeFraction } from '../combustion/wiebe.ts';
+import { withLambda } from '../cycle/mixture-at.ts';
 import type { Model } from '../cycle/model.ts';
 import { trapAngle } from '../cycle/schedule.ts';
 import type { Constituent } from '../gas/constituent.ts';
 import { AIR_INDEX, FUEL_INDEX, PRODUCTS_INDEX } from '../gas/mixture.ts';
 import { internalEnergy } from '../gas/polynomial.ts';
-import { restOfTurn } from '../geometry/angles.ts';
+import { aboutZero, restOfTurn } from '../geometry/angles.ts';
 import { findRoot } from '../numerics/find-root.ts';
 import { intervalOf } from '../numerics/interpolate.ts';
 import { TURN } from '../units.ts';
@@ -12,7 +13,7 @@ import { squeezed } from './end-gas.ts';
 import type { SolvedPoint } from './point-result.ts';
 
 /** Unburned and burned gas of one cylinder, from where its windows shut to where its exhaust opens. */
-export interface Zones {
+export interface BurnZones {
   /** After own top dead centre, rising [rad]. */
   readonly angle: Float64Array;
   /** [K]; NaN where there is none of it, or too little to tell. */
@@ -45,14 +46,17 @@ type Gas = (T: number, density: number) => { readonly u: number; readonly R: num
  * U: energy of the cycle's own single zone, which took up work and wall heat at its own pressure. Specific heats grow with temperature, so
  * two zones come to a slightly other pressure than one; `peakRatio` says by how much.
  *
- * Valid: no heat between the zones, all wall heat as the single zone had it; null where nothing burns.
+ * Valid: no heat between the zones, all wall heat as the single zone had it; null where nothing burns, or one of design and point has no such cylinder.
  * Numerics: the pressure by Brent's method at every point of the mesh; R_b of dissociating gas by two fixed-point steps.
  * Source: Heywood, Internal Combustion Engine Fundamentals, 1988, sec. 9.2.2.
  */
-export function zonesOf(model: Model, { cylinders, traces }: SolvedPoint, j: number): Zones | null {
+export function burnZones(design: Model, point: SolvedPoint, j: number): BurnZones | null {
+  const model = withLambda(design, point.engine.lambda);
+  const { cylinders, traces } = point;
   const { combustion } = model.engine;
-  const shape = model.geometry.cylinders[j]!;
-  const figures = cylinders[j]!;
+  const shape = model.geometry.cylinders[j];
+  const figures = cylinders[j];
+  if (!shape || !figures) return null;
   if (!combustion.enabled || !(figures.trappedMass > 0) || !(figures.burnedShare > 0)) return null;
   const air = figures.trappedAir / figures.trappedMass;
   const fuel = Math.max(0, figures.purity - air);
@@ -62,7 +66,7 @@ export function zonesOf(model: Model, { cylinders, traces }: SolvedPoint, j: num
 
   const opens = shape.exhaust.opensAfterOwnTdc;
   const shut = restOfTurn(trapAngle(shape) - shape.tdc) - TURN;
-  const spark = restOfTurn(shape.sparkAngle - shape.tdc + TURN / 2) - TURN / 2;
+  const spark = aboutZero(shape.sparkAngle - shape.tdc);
   const begins = Math.max(shut, spark + figures.burnDelay);
   const own = traces.cylinders[j]!;
   const length = traces.angle[traces.angle.length - 1]!;
