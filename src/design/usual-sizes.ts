@@ -4,4 +4,3 @@
  */
 export const usualCrownThickness = (bore: number): number => 0.1 * bore;
 export const usualPistonLength = (bore: number, stroke: number): number => stroke + 0.12 * bore;
-export const usualExitWidth = (tipDiameter: number): number => 0.08 * tipDiameter;

@@ -3,7 +3,7 @@ import { sectionFault } from '../../sim/blower/rotors/section-fault.ts';
 import { deg, mm } from '../../sim/units.ts';
 import { formatNumber } from '../format-quantity.ts';
 import type { Design } from '../schema/design.ts';
-import { usualExitWidth } from '../usual-sizes.ts';
+import { usualExitWidth } from '../../sim/blower/centrifugal/usual-wheel.ts';
 import { fault } from './cross-fault.ts';
 import type { CrossFault } from './cross-fault.ts';
 

@@ -48,34 +48,15 @@ const cooler = group('Intercooler', 'Cools the gas on its way from the first sta
   }),
 });
 
-const {
-  kind,
-  lobes,
-  helix_deg,
-  displacement_cc,
-  volumeRatio,
-  impeller,
-  gears,
-  ripple,
-  phase_deg,
-  tipGap_mm,
-  meshGap_mm,
-  endGap_mm,
-  clearanceArea_mm2,
-  clearanceDischarge,
-  mechanicalEfficiency,
-  drag_N_m,
-  casingHeatShare,
-  maxTipSpeed_m_per_s,
-  maxSpeed_rpm,
-} = blowerEntries;
+/** The first stage's fields of these names. */
+const pick = <K extends keyof typeof blowerEntries>(...keys: K[]): Pick<typeof blowerEntries, K> =>
+  Object.fromEntries(keys.map((key) => [key, blowerEntries[key]])) as Pick<typeof blowerEntries, K>;
 
 export const secondStage = group(
   'Second stage',
   'One more blower between the first stage and the plenum. It has to displace less than the first for the first to compress at all.',
   {
-    kind,
-    tipDiameter_mm: blowerEntries.tipDiameter_mm,
+    ...pick('kind', 'tipDiameter_mm'),
     rotorLength_mm: number(35, {
       ...displacing,
       label: 'Rotor length',
@@ -84,12 +65,7 @@ export const secondStage = group(
       plausible: [20, 200],
       source: CHOICE,
     }),
-    lobes,
-    helix_deg,
-    displacement_cc,
-    volumeRatio,
-    impeller,
-    gears,
+    ...pick('lobes', 'helix_deg', 'displacement_cc', 'volumeRatio', 'impeller', 'gears'),
     interstage_cc: number(300, {
       label: 'Volume between the stages',
       help: 'Pipe from the first stage to the second, or to the cooler.',
@@ -99,17 +75,8 @@ export const secondStage = group(
       source: 'typical',
     }),
     cooler: v.optional(v.nullable(cooler), null),
-    ripple,
-    phase_deg,
-    tipGap_mm,
-    meshGap_mm,
-    endGap_mm,
-    clearanceArea_mm2,
-    clearanceDischarge,
-    mechanicalEfficiency,
-    drag_N_m,
-    casingHeatShare,
-    maxTipSpeed_m_per_s,
-    maxSpeed_rpm,
+    ...pick('ripple', 'phase_deg', 'tipGap_mm', 'meshGap_mm', 'endGap_mm'),
+    ...pick('clearanceArea_mm2', 'clearanceDischarge'),
+    ...pick('mechanicalEfficiency', 'drag_N_m', 'casingHeatShare', 'maxTipSpeed_m_per_s', 'maxSpeed_rpm'),
   },
 );

@@ -1,22 +1,23 @@
 import { clearancePaths, clearanceTotal } from '../../blower/rotors/clearances.ts';
 import { SpeedLine } from '../../blower/centrifugal/speed-line.ts';
+import {
+  USUAL_FLOW_COEFFICIENT,
+  USUAL_WHEEL,
+  usualExitWidth,
+  usualThroatArea,
+  volumeOfTurn,
+} from '../../blower/centrifugal/usual-wheel.ts';
 import type { Blower, Engine, Impeller } from '../../engine.ts';
 import type { SolvedPoint } from '../../results/point-result.ts';
 import { TURN } from '../../units.ts';
 
 export type BlowerKind = Blower['kind'];
 
-/** Wheel that stands in for a centrifugal blower where the design has none: the defaults of its sheet. */
-const USUAL_FLOW_COEFFICIENT = 0.08;
-const usualImpeller = (diameter: number): Impeller => ({
-  blades: 12,
-  backsweep: TURN / 12,
-  exitWidth: 0.08 * diameter,
-  throatArea: 0.17 * diameter ** 2,
-  efficiency: 0.72,
-  efficiencyAtHalf: 0.9,
-  flowWithoutHead: 1.6,
-  workFactor: 1.03,
+/** Wheel that stands in for a centrifugal blower where the design has none. */
+const wheelOf = (diameter: number): Impeller => ({
+  ...USUAL_WHEEL,
+  exitWidth: usualExitWidth(diameter),
+  throatArea: usualThroatArea(diameter),
 });
 /** Of a drive that stands in for that of a wheel: rotors of two turns a turn of the crank. */
 const ROTOR_GEARS = [{ driverTeeth: 36, drivenTeeth: 18, efficiency: 0.985 }];
@@ -77,8 +78,8 @@ export function asWheel({ blower }: Engine, now: number, point: SolvedPoint, gas
   const k = (gas.gamma - 1) / gas.gamma;
   const work = ((gas.gasConstant * gas.temperature) / k) * (Math.max(gas.pressureRatio, 1.01) ** k - 1);
   // Head over U^2 does not depend on size.
-  const bestVolume = (D: number) => Math.PI * USUAL_FLOW_COEFFICIENT * D ** 3;
-  const head = new SpeedLine(usualImpeller(1), bestVolume(1), 1).head(1);
+  const bestVolume = (D: number) => volumeOfTurn(USUAL_FLOW_COEFFICIENT, D);
+  const head = new SpeedLine(wheelOf(1), bestVolume(1), 1).head(1);
   const U = Math.sqrt(work / head);
   const volume = point.blower.massFlow / gas.density / blower.count;
   const tipDiameter = Math.sqrt(volume / (USUAL_FLOW_COEFFICIENT * U));
@@ -89,7 +90,7 @@ export function asWheel({ blower }: Engine, now: number, point: SolvedPoint, gas
       ...blower,
       ...sameDrag(blower, now, ratio),
       kind: 'centrifugal',
-      impeller: usualImpeller(tipDiameter),
+      impeller: wheelOf(tipDiameter),
       tipDiameter,
       displacement: bestVolume(tipDiameter),
       volumeRatio: 1,
