@@ -1,14 +1,5 @@
 import * as v from 'valibot';
-import {
-  choice,
-  filled,
-  group,
-  integer,
-  listOf,
-  number,
-  numberOrNone,
-  numbersOrNone,
-} from './builders.ts';
+import { choice, filled, group, integer, listOf, number, numberOrNone, numbersOrNone } from './builders.ts';
 import { correction } from './correction.ts';
 import { crankcase } from './crankcase.ts';
 import { rodShapes } from './fit.ts';

@@ -1,4 +1,5 @@
 import type { RosenbrockW } from '../numerics/rosenbrock-w.ts';
+import { stepError } from './step-error.ts';
 import type { CycleSystem } from './system.ts';
 
 /**
@@ -90,7 +91,7 @@ export class Stepper {
     }
     for (let k = 0; k < size; k++) next[k] = y[k];
     accumulate(next, stages, m, 0, s, size);
-    if (judge) this.error = system.errorNorm(stages, e);
+    if (judge) this.error = stepError(system, stages, e);
     return true;
   }
 }

@@ -1,4 +1,4 @@
-import { AIR_INDEX, FUEL_INDEX, LIQUID_INDEX } from '../gas/mixture.ts';
+import { AIR_INDEX } from '../gas/mixture.ts';
 import { plenumVolume } from '../geometry/plenum-volume.ts';
 import { TURN } from '../units.ts';
 import { designFlows } from './assembly/design-flows.ts';
@@ -35,25 +35,10 @@ import type { NodeWalls } from './sources/node-walls.ts';
 import type { PassageInjection } from './sources/passage-injection.ts';
 import { PistonWork } from './sources/piston-work.ts';
 import type { ZoneExchange } from './sources/zone-exchange.ts';
+import type { Trapped } from './trapped.ts';
+import { noteTrapped, nothingTrapped } from './trapped.ts';
 import { SolvedWalls } from './walls/solved-walls.ts';
 import type { Zones } from './zones.ts';
-
-/** Weight of an inertial flow's error beside that of masses: with 1 Lovage 7 takes twice the steps for the same figures, within 3e-4 [-]. */
-const FLOW_SHARE = 0.25;
-/** Weight of an error in a zone's volume share beside that of masses [-]. */
-const ZONE_SHARE = 0.25;
-
-/** What stood in a cylinder when all its windows had shut. */
-export interface Trapped {
-  mass: number;
-  air: number;
-  fuel: number;
-  purity: number;
-  /** Unburned share of the old gas, see Windows. */
-  stale: number;
-  pressure: number;
-  temperature: number;
-}
 
 /**
  * The network of one design at one operating point: rates of the whole state, its linearisation, its events.
@@ -145,15 +130,7 @@ export class CycleSystem {
     const sticks = sticksAtAll(engine.plenum.relief);
     const memory = new Memory(geometry.cylinders.length, keepsSparks, solvesWalls ? SURFACES : 0, sticks);
     this.memory = memory;
-    this.trapped = geometry.cylinders.map(() => ({
-      mass: 0,
-      air: 0,
-      fuel: 0,
-      purity: 0,
-      stale: 0,
-      pressure: 0,
-      temperature: 0,
-    }));
+    this.trapped = geometry.cylinders.map(nothingTrapped);
     const design = designFlows(model, point);
     this.designFlow = design.total;
 
@@ -256,7 +233,8 @@ export class CycleSystem {
       if (kind === 'exhaust opens')
         this.memory.setStalePurity(j, this.purity(this.model.network.at.cylinders[j]));
       else if (kind === 'trapped') {
-        this.noteTrapped(j);
+        const node = this.model.network.at.cylinders[j];
+        noteTrapped(this.trapped[j], this.gas, node, this.purity(node), this.memory.stalePurity(j));
         this.cylinderInjection?.meter(j);
       } else if (this.model.engine.combustion.enabled) this.burning.ignite(j);
     }
@@ -281,64 +259,6 @@ export class CycleSystem {
     let purity = 0;
     for (let k = 0; k < n; k++) if (model.fresh[k]) purity += gas.fraction[node * n + k];
     return purity;
-  }
-
-  private noteTrapped(j: number): void {
-    const { gas } = this;
-    const node = this.model.network.at.cylinders[j];
-    const base = node * gas.set.count;
-    const into = this.trapped[j];
-    into.mass = gas.mass[node];
-    into.air = gas.mass[node] * gas.fraction[base + AIR_INDEX];
-    into.fuel = gas.mass[node] * gas.fraction[base + FUEL_INDEX];
-    if (gas.set.count > LIQUID_INDEX) into.fuel += gas.mass[node] * gas.fraction[base + LIQUID_INDEX];
-    into.purity = this.purity(node);
-    into.stale = this.memory.stalePurity(j);
-    into.pressure = gas.pressure[node];
-    into.temperature = gas.temperature[node];
-  }
-
-  /**
-   * Error of a step relative to each node's mass and thermal energy, and to what inertial flows are there for, largest of all; see RosenbrockW.e.
-   *
-   *   max( |dm_k| / m,  |dU - sum u_k dm_k| / (m c_v T) )
-   */
-  errorNorm(stages: readonly Float64Array[], weights: Float64Array): number {
-    const { gas } = this;
-    const n = gas.set.count;
-    let largest = 0;
-    for (let node = 0; node < gas.dynamicCount; node++) {
-      const at = node * gas.stride;
-      let thermal = 0;
-      let mass = 0;
-      for (let k = 0; k <= n; k++) {
-        let error = 0;
-        for (let i = 0; i < weights.length; i++) error += weights[i] * stages[i][at + k];
-        if (k < n) {
-          thermal -= error * gas.energyOf[node * n + k];
-          mass = Math.max(mass, Math.abs(error));
-        } else thermal += error;
-      }
-      const relative = Math.max(
-        mass / gas.mass[node],
-        Math.abs(thermal) / (gas.heatCapacity[node] * gas.temperature[node]),
-      );
-      if (!(relative <= largest)) largest = relative;
-    }
-    const { inertia, zones } = this;
-    for (let j = 0; zones !== null && j < zones.count; j++) {
-      let error = 0;
-      for (let i = 0; i < weights.length; i++) error += weights[i] * stages[i][zones.stateAt + j];
-      const relative = ZONE_SHARE * Math.abs(error);
-      if (!(relative <= largest)) largest = relative;
-    }
-    for (let i = 0; inertia !== null && i < inertia.count; i++) {
-      let error = 0;
-      for (let j = 0; j < weights.length; j++) error += weights[j] * stages[j][inertia.stateAt + i];
-      const relative = (FLOW_SHARE * Math.abs(error)) / inertia.scale[i];
-      if (!(relative <= largest)) largest = relative;
-    }
-    return largest === largest ? largest : Infinity;
   }
 
   /** Why the last `rates` or step failed. */

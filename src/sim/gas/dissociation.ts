@@ -94,42 +94,34 @@ export class Dissociation {
     const column = Math.min(COLUMNS - 2, Math.floor(across));
     const at = (row * COLUMNS + column) * STRIDE;
     const x = across - column;
-    this.energy = this.#bicubic(at, t, x);
-    this.heat = this.#slope(at, t, x) / STEP;
-    this.gasConstant = this.#bicubic(at + 4, t, x);
+    // Weights of the values at both rows and of their differences, for the value and for its slope along T.
+    const u = 1 - t;
+    const v0 = (1 + 2 * t) * u * u;
+    const v1 = t * t * (3 - 2 * t);
+    const d0 = t * u * u;
+    const d1 = -t * t * u;
+    const s1 = 6 * t * u;
+    this.energy = this.#sum(at, v0, v1, d0, d1, x);
+    this.heat = this.#sum(at, -s1, s1, u * (1 - 3 * t), t * (3 * t - 2), x) / STEP;
+    this.gasConstant = this.#sum(at + 4, v0, v1, d0, d1, x);
   }
 
-  #bicubic(at: number, t: number, x: number): number {
+  /** Weighs two rows by what is given, and two columns by the cubic between them. */
+  #sum(at: number, v0: number, v1: number, d0: number, d1: number, x: number): number {
     const c = this.#table;
-    const [h0, h1, g0, g1] = [
-      (1 + 2 * t) * (1 - t) * (1 - t),
-      t * t * (3 - 2 * t),
-      t * (1 - t) * (1 - t),
-      t * t * (t - 1),
-    ];
-    return this.#across(c, at, h0, h1, g0, g1, x);
-  }
-
-  #slope(at: number, t: number, x: number): number {
-    const c = this.#table;
-    const h1 = 6 * t * (1 - t);
-    return this.#across(c, at, -h1, h1, (1 - t) * (1 - 3 * t), t * (3 * t - 2), x);
-  }
-
-  #across(c: Float64Array, at: number, h0: number, h1: number, g0: number, g1: number, x: number): number {
     const up = at + COLUMNS * STRIDE;
-    const left = h0 * c[at] + h1 * c[up] + g0 * c[at + 1] + g1 * c[up + 1];
-    const leftSlope = h0 * c[at + 2] + h1 * c[up + 2] + g0 * c[at + 3] + g1 * c[up + 3];
+    const left = v0 * c[at] + v1 * c[up] + d0 * c[at + 1] + d1 * c[up + 1];
+    const leftSlope = v0 * c[at + 2] + v1 * c[up + 2] + d0 * c[at + 3] + d1 * c[up + 3];
     const r = at + STRIDE;
-    const u = up + STRIDE;
-    const right = h0 * c[r] + h1 * c[u] + g0 * c[r + 1] + g1 * c[u + 1];
-    const rightSlope = h0 * c[r + 2] + h1 * c[u + 2] + g0 * c[r + 3] + g1 * c[u + 3];
+    const q = up + STRIDE;
+    const right = v0 * c[r] + v1 * c[q] + d0 * c[r + 1] + d1 * c[q + 1];
+    const rightSlope = v0 * c[r + 2] + v1 * c[q + 2] + d0 * c[r + 3] + d1 * c[q + 3];
     const y = 1 - x;
     return (
       (1 + 2 * x) * y * y * left +
       x * x * (3 - 2 * x) * right +
-      x * y * y * leftSlope +
-      x * x * (x - 1) * rightSlope
+      x * y * y * leftSlope -
+      x * x * y * rightSlope
     );
   }
 }
