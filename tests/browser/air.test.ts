@@ -1,42 +1,32 @@
 import { readFile } from 'node:fs/promises';
-import { chromium } from 'playwright-core';
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchOptions } from '../../scripts/find-browser.ts';
 import { axeFaults } from './axe-faults.ts';
 import { readText } from './read-text.ts';
+import { patience, startPage } from './start-page.ts';
+import type { Started } from './start-page.ts';
 
-let browser: Browser;
+let started: Started;
 let page: Page;
-const complaints: string[] = [];
-/** A machine that does other work, too, is given its time. */
-const patience = { timeout: 120_000 };
+let complaints: readonly string[];
 
 const heading = (): Promise<string> => readText(page.locator('h2').first());
-const settled = (): Promise<void> => page.locator('main[data-settled="true"]').waitFor(patience);
-const open = async (name: string): Promise<void> => {
-  await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: name });
-  await page.locator('main[data-settled="false"]').waitFor(patience);
-  await settled();
-};
-const part = (name: string): Locator => page.getByRole('region', { name });
+const settled = (): Promise<void> => started.settled();
+const open = (name: string): Promise<void> => started.example(name);
+const part = (name: string): Locator => started.part(name);
 const cards = (): Locator => part('What would close the gap').getByRole('article');
 const fixesDone = (): Promise<void> =>
   page.locator('progress').waitFor({ state: 'detached', timeout: 120_000 });
 
 beforeAll(async () => {
-  browser = await chromium.launch(launchOptions(inject('browserPath')));
-  page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
+  started = await startPage();
+  ({ page, complaints } = started);
   await page.goto(inject('appUrl'));
   await settled();
 });
 
 afterAll(async () => {
-  await browser.close();
+  await started.close();
 });
 
 describe('rotors of Lovage 7', () => {
@@ -51,7 +41,7 @@ describe('rotors of Lovage 7', () => {
     const text = await readFile(await download.path(), 'utf8');
     expect(text).toContain('CAUTION: gaps when cold must allow for heat growth');
     const design = JSON.parse(await readFile('presets/lovage-7.json', 'utf8'));
-    const sheet = await browser.newPage();
+    const sheet = await page.context().browser()!.newPage();
     await sheet.setContent(text);
     // Measured as it would print: in CSS millimetres, 96 pixels to the inch.
     const measured = await sheet.evaluate(() => {

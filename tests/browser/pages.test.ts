@@ -1,44 +1,34 @@
 import { readFile } from 'node:fs/promises';
-import { chromium } from 'playwright-core';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { pages } from '../../src/app/pages/page-list.ts';
-import { launchOptions } from '../../scripts/find-browser.ts';
 import { axeFaults } from './axe-faults.ts';
 import { readText } from './read-text.ts';
+import { startPage } from './start-page.ts';
+import type { Started } from './start-page.ts';
 
 const appUrl = inject('appUrl');
 const ids = pages.map(({ id }) => id);
-let browser: Browser;
+let started: Started;
 let page: Page;
-const complaints: string[] = [];
+let complaints: readonly string[];
 
 const heading = (): Promise<string> => readText(page.locator('h2').first());
-const settled = (): Promise<void> => page.locator('main[data-settled="true"]').waitFor();
+const settled = (): Promise<void> => started.settled();
 const choose = async (name: string): Promise<void> => {
   await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: name });
 };
-const open = async (id: string): Promise<void> => {
-  await page
-    .getByRole('navigation')
-    .getByRole('link', { name: new RegExp(`^${id}$`, 'i') })
-    .click();
-  await page.locator(`main[data-page="${id}"]`).waitFor();
-};
+const open = (id: string): Promise<void> => started.turnTo(id);
 
 beforeAll(async () => {
-  browser = await chromium.launch(launchOptions(inject('browserPath')));
-  page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
+  started = await startPage();
+  ({ page, complaints } = started);
   await page.goto(appUrl);
   await settled();
 });
 
 afterAll(async () => {
-  await browser.close();
+  await started.close();
 });
 
 describe('the six pages', () => {
@@ -59,7 +49,7 @@ describe('the six pages', () => {
   });
 
   it('have addresses: #heat opens Heat, going back returns, an unknown one opens Air', async () => {
-    const other = await browser.newPage();
+    const other = await page.context().browser()!.newPage();
     await other.goto(`${appUrl}#heat`);
     await other.locator('main[data-page="heat"]').waitFor();
     expect(await other.title()).toBe('Heat, Umbel');
@@ -73,7 +63,10 @@ describe('the six pages', () => {
   });
 
   it('names parts that collide, in the table, in the sentence and where they meet in the engine', async () => {
-    const other = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
+    const other = await page
+      .context()
+      .browser()!
+      .newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
     await other.goto(`${appUrl}#fit`);
     await other.locator('main[data-settled="true"]').waitFor();
     const mark = other.locator('[data-fit-mark]');

@@ -1,42 +1,28 @@
-import { chromium } from 'playwright-core';
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchOptions } from '../../scripts/find-browser.ts';
 import { readText } from './read-text.ts';
+import { patience, startPage } from './start-page.ts';
+import type { Started } from './start-page.ts';
 
-let browser: Browser;
+let started: Started;
 let page: Page;
-const complaints: string[] = [];
-/** A machine that does other work, too, is given its time. */
-const patience = { timeout: 120_000 };
+let complaints: readonly string[];
 
-const settled = (): Promise<void> => page.locator('main[data-settled="true"]').waitFor(patience);
-const part = (name: string): Locator => page.getByRole('region', { name });
-const open = async (id: string): Promise<void> => {
-  await page
-    .getByRole('navigation')
-    .getByRole('link', { name: new RegExp(`^${id}$`, 'i') })
-    .click();
-  await page.locator(`main[data-page="${id}"]`).waitFor();
-};
+const settled = (): Promise<void> => started.settled();
+const part = (name: string): Locator => started.part(name);
+const open = (id: string): Promise<void> => started.turnTo(id);
 
 beforeAll(async () => {
-  browser = await chromium.launch(launchOptions(inject('browserPath')));
-  page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
+  started = await startPage();
+  ({ page, complaints } = started);
   await page.goto(inject('appUrl'));
   await settled();
   // A single cylinder answers soonest.
-  await page.getByRole('combobox', { name: 'Example engine' }).selectOption({ label: 'Caraway 1' });
-  await page.locator('main[data-settled="false"]').waitFor(patience);
-  await settled();
+  await started.example('Caraway 1');
 });
 
 afterAll(async () => {
-  await browser.close();
+  await started.close();
 });
 
 describe('sections of the pages', () => {

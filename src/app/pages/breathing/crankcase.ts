@@ -2,15 +2,10 @@ import { figure } from '../../../charts/format.ts';
 import type { CrankcaseFigures } from '../../../sim/results/point-result.ts';
 import { milligram, percent } from '../../../sim/units.ts';
 import type { ShownUnits } from '../../units/shown-units.ts';
-
-interface Item {
-  readonly label: string;
-  readonly text: string;
-  readonly beside: string;
-}
+import type { KeyFigure } from '../key-figure.ts';
 
 /** Of a crankcase that is a volume of the model: its pressure, and what comes and goes. */
-export function crankcaseItems(node: CrankcaseFigures, units: ShownUnits): readonly Item[] {
+export function crankcaseItems(node: CrankcaseFigures, units: ShownUnits): readonly KeyFigure[] {
   const flow = (value: number): string => `${figure(value / milligram)}\u00a0mg/s`;
   return [
     {
