@@ -1,6 +1,7 @@
 import { PistonMotion } from '../../geometry/crank-train.ts';
 import type { EngineGeometry } from '../../geometry/cylinder-geometry.ts';
 import { undersideVolume } from '../../geometry/underside-volume.ts';
+import { fourierSums } from '../../numerics/fourier-sums.ts';
 import { TURN } from '../../units.ts';
 
 /** Parts of a turn at which volumes are given. */
@@ -83,15 +84,6 @@ function describe(sweptVolume: number, volumeAt: (theta: number) => number): Und
     sweptVolume,
     share,
     swing: Math.max(...share) - Math.min(...share),
-    harmonics: Array.from({ length: ORDERS }, (_, i) => amplitude(share, i + 1)),
+    harmonics: fourierSums(share.subarray(0, PARTS), ORDERS).map(({ re, im }) => Math.hypot(re, im)),
   };
-}
-
-function amplitude(share: Float64Array, order: number): number {
-  let [re, im] = [0, 0];
-  for (let i = 0; i < PARTS; i++) {
-    re += share[i]! * Math.cos((TURN * order * i) / PARTS);
-    im += share[i]! * Math.sin((TURN * order * i) / PARTS);
-  }
-  return (2 / PARTS) * Math.hypot(re, im);
 }

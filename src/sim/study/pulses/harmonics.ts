@@ -1,4 +1,4 @@
-import { TURN } from '../../units.ts';
+import { fourierSums } from '../../numerics/fourier-sums.ts';
 import type { WorkCurve } from './work-curve.ts';
 import { angleOfPart, torqueOfParts } from './work-curve.ts';
 
@@ -19,23 +19,16 @@ export interface Harmonic {
  *
  * @param highest - order up to which they are given
  * Numerics: what lies above half of PARTS orders folds back; torque has next to nothing there.
- * Source: Brigham, The Fast Fourier Transform and Its Applications, 1988, ch. 6.
+ * Source: see fourierSums.
  */
 export function harmonics(work: WorkCurve, turns: number, highest: number): readonly Harmonic[] {
-  const torque = torqueOfParts(work);
-  const parts = torque.length;
-  const cos = torque.map((_, j) => Math.cos((TURN * j) / parts));
-  const sin = torque.map((_, j) => Math.sin((TURN * j) / parts));
-  return Array.from({ length: Math.floor(highest * turns) }, (_, i): Harmonic => {
-    const k = i + 1;
-    let [re, im] = [0, 0];
-    for (let j = 0, at = 0; j < parts; j++, at = (at + k) % parts) {
-      re += torque[j]! * cos[at]!;
-      im += torque[j]! * sin[at]!;
-    }
-    const half = (k / turns) * (angleOfPart(1) / 2);
-    const scale = (2 / parts) * (half / Math.sin(half));
-    const phase = Math.atan2(im, re) + half;
-    return { order: k / turns, amplitude: scale * Math.hypot(re, im), phase };
+  return fourierSums(torqueOfParts(work), Math.floor(highest * turns)).map(({ re, im }, i): Harmonic => {
+    const order = (i + 1) / turns;
+    const half = order * (angleOfPart(1) / 2);
+    return {
+      order,
+      amplitude: (half / Math.sin(half)) * Math.hypot(re, im),
+      phase: Math.atan2(im, re) + half,
+    };
   });
 }
