@@ -1,4 +1,5 @@
-import { criticalPressure, fuelThroughJet, venturiDepression } from '../exchange/jet.ts';
+import { criticalPressure, fuelThroughJet, jetFor, venturiDepression } from '../exchange/jet.ts';
+import type { Before, Venturi } from '../exchange/jet.ts';
 import { ratioBehind } from '../exchange/orifices-in-series.ts';
 import { AIR } from '../gas/air.ts';
 import { heatRatio } from '../gas/polynomial.ts';
@@ -18,13 +19,29 @@ export const JET_LAMBDAS = [0.5, 2] as const;
  * Valid: as these. The bowl is at the pressure before the venturi, behind the restrictor where there is one. The mean flow stands
  * for the pulsating one: behind a blower it pulsates little; where it does, the jet gives less, for it goes nearly with the flow.
  */
-export function lambdaOfJet({ engine, mixture }: Model, airFlow: number): number {
+export function lambdaOfJet(model: Model, airFlow: number): number {
+  const drawn = venturiOf(model);
+  const before = airBefore(model, airFlow);
+  const depression = venturiDepression(airFlow, drawn, before) ?? before.pressure - criticalPressure(before);
+  const fuel = fuelThroughJet(depression, drawn);
+  return fuel > 0 ? airFlow / (fuel * model.mixture.stoichiometricAirFuelRatio) : Infinity;
+}
+
+/** Bore of the jet that would give a λ at an air flow in the design's carburettor [m]; null where none would. */
+export const jetBoreFor = (model: Model, lambda: number, airFlow: number): number | null =>
+  jetFor(
+    lambda,
+    airFlow,
+    venturiOf(model),
+    airBefore(model, airFlow),
+    model.mixture.stoichiometricAirFuelRatio,
+  );
+
+function venturiOf({ engine, mixture }: Model): Venturi {
   const { jet } = engine.charge;
-  const { venturi, throttle, restrictor } = engine.intake;
   if (!jet) throw new RangeError('the design has no jet');
-  const throat = venturi ?? throttle;
-  const { temperature } = engine.ambient;
-  const drawn = {
+  const throat = engine.intake.venturi ?? engine.intake.throttle;
+  return {
     bore: throat.bore,
     airDischarge: throat.dischargeCoefficient,
     jet: jet.bore,
@@ -32,7 +49,13 @@ export function lambdaOfJet({ engine, mixture }: Model, airFlow: number): number
     lift: jet.lift,
     fuelDensity: mixture.fuel.liquidDensity,
   };
-  let { pressure } = engine.ambient;
+}
+
+/** Air before the venturi, behind a restrictor where there is one. */
+function airBefore({ engine: { ambient, intake } }: Model, airFlow: number): Before {
+  const { temperature } = ambient;
+  const { restrictor } = intake;
+  let { pressure } = ambient;
   if (restrictor) {
     const gamma = heatRatio(AIR, temperature);
     const CdA = 0.25 * Math.PI * restrictor.bore ** 2 * restrictor.dischargeCoefficient;
@@ -41,10 +64,7 @@ export function lambdaOfJet({ engine, mixture }: Model, airFlow: number): number
       1 - (1 - restrictor.recovered) * (1 - criticalPressure({ pressure, temperature }) / pressure);
     pressure *= ratioBehind([{ CdA, recovered: restrictor.recovered }], Math.max(0, flow), gamma) ?? choked;
   }
-  const before = { pressure, temperature };
-  const depression = venturiDepression(airFlow, drawn, before) ?? pressure - criticalPressure(before);
-  const fuel = fuelThroughJet(depression, drawn);
-  return fuel > 0 ? airFlow / (fuel * mixture.stoichiometricAirFuelRatio) : Infinity;
+  return { pressure, temperature };
 }
 
 /** λ held within JET_LAMBDAS [-]. */

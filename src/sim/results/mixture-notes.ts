@@ -1,6 +1,7 @@
-import { JET_LAMBDAS, lambdaOfJet } from '../cycle/jet-mixture.ts';
+import { REFERENCE_LAMBDA } from '../combustion/burn-timing.ts';
+import { jetBoreFor, JET_LAMBDAS, lambdaOfJet } from '../cycle/jet-mixture.ts';
 import type { Model } from '../cycle/model.ts';
-import { rpm } from '../units.ts';
+import { mm, rpm } from '../units.ts';
 import type { Note, SolvedPoint } from './point-result.ts';
 
 /** Where λ is not what the design's table or jet says. */
@@ -21,7 +22,12 @@ export function mixtureNotes(
   if (jet) {
     const drawn = lambdaOfJet(model, airFlow);
     const [richest, leanest] = JET_LAMBDAS;
-    const held = `so λ ${shown} is held. What feeds an engine there, a slow-running jet or a needle, is not modelled.`;
+    const bore = jetBoreFor(model, REFERENCE_LAMBDA, airFlow);
+    const other =
+      bore === null
+        ? ''
+        : ` A main jet of ${(bore / mm).toFixed(2)} mm would give λ ${REFERENCE_LAMBDA} here.`;
+    const held = `so λ ${shown} is held.${other} What feeds an engine where the main jet gives little, a slow-running jet or a needle, is not modelled.`;
     if (drawn === Infinity)
       notes.push({
         kind: 'caution',

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { heldLambda, lambdaOfJet } from '../../../src/sim/cycle/jet-mixture.ts';
+import { heldLambda, jetBoreFor, lambdaOfJet } from '../../../src/sim/cycle/jet-mixture.ts';
 import { modelAt } from '../../../src/sim/cycle/mixture-at.ts';
 import type { Engine } from '../../../src/sim/engine.ts';
 import { solveToEnd } from '../../../src/sim/index.ts';
@@ -47,6 +47,15 @@ describe('lambdaOfJet', () => {
     // 745 kg/m³ over 5 mm are 37 Pa; 0.5 g/s through 16 mm draw 4 Pa.
     expect(lambdaOfJet(model, 0.5 * gram)).toBe(Infinity);
     expect(heldLambda(lambdaOfJet(model, 0.5 * gram))).toBe(2);
+  });
+
+  it('is undone by the bore of the jet that gives a λ', () => {
+    const flow = 20 * gram;
+    const bore = jetBoreFor(model, 0.88, flow)!;
+    const charge = { ...model.engine.charge, jet: { ...model.engine.charge.jet!, bore } };
+    const bored = { ...model, engine: { ...model.engine, charge } };
+    expect(lambdaOfJet(bored, flow)).toBeCloseTo(0.88, 9);
+    expect(jetBoreFor(model, 0.88, 0.5 * gram)).toBeNull();
   });
 
   it('is richer behind a restrictor, whose thinner air must run faster', () => {
