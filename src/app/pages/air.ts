@@ -1,5 +1,6 @@
 import { figure, percent } from '../../charts/format.ts';
 import type { PointResult, SolvedPoint } from '../../sim/index.ts';
+import type { CylinderFigures } from '../../sim/results/point-result.ts';
 import type { GainLine } from '../../sim/study/air/gains-over-speed.ts';
 import { rpm } from '../../sim/units.ts';
 import type { ShownUnits } from '../units/shown-units.ts';
@@ -66,15 +67,21 @@ export const gainColumns = (lines: readonly GainLine[]) => ({
   brakePower: lines.map(({ gain }) => gain?.brakePower ?? NaN),
 });
 
+/** Whether a cylinder fires at all: old gas that is fresh itself hides what was kept of the new. */
+export const burns = ({ burnedShare }: Pick<CylinderFigures, 'burnedShare'>): boolean => burnedShare > 0;
+
 /** What a gauge would read, the flow beside it, and how much of it stays. */
 export function airDetail(
-  { plenum, engine }: SolvedPoint,
+  { plenum, engine, cylinders }: SolvedPoint,
   ambientPressure: number,
   units: ShownUnits,
 ): string {
   const gauge = units.both('pressure', plenum.meanPressure - ambientPressure, 2);
+  const stays = cylinders.some(burns)
+    ? `, of which ${percent(engine.trappingEfficiency)} stays in the cylinders.`
+    : '. Nothing burns, so what stays of it cannot be told from what was there.';
   return (
     `A gauge on the plenum would read ${gauge}, with ${units.text('mass flow', engine.airFlow)} of air going through: ` +
-    `${figure(engine.deliveryRatio)} swept volumes, of which ${percent(engine.trappingEfficiency)} stays in the cylinders.`
+    `${figure(engine.deliveryRatio)} swept volumes${stays}`
   );
 }

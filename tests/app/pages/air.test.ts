@@ -33,4 +33,15 @@ describe('airDetail', () => {
       /read [\d.]+\u00a0psi \([\d.]+\u00a0bar\), with [\d.]+\u00a0lb\/min of air/,
     );
   });
+
+  it('says what stays, and that nobody can tell where nothing burns', () => {
+    const point = lovage();
+    expect(airDetail(point, engine.ambient.pressure, metric)).toMatch(
+      /, of which 46\s% stays in the cylinders\.$/,
+    );
+    const cylinders = point.cylinders.map((each) => ({ ...each, burnedShare: 0 }));
+    expect(airDetail({ ...point, cylinders }, engine.ambient.pressure, metric)).toMatch(
+      /swept volumes\. Nothing burns, so what stays of it cannot be told from what was there\.$/,
+    );
+  });
 });
